@@ -11,7 +11,9 @@ export type SeasonWindow = {
   readonly peakDay: number;
   /** ± days, one standard deviation of the years and of the model together. */
   readonly spreadDays: number;
-  /** Source keys: the feature's and, where it decided the date, the degree-day figure's. */
+  /** The published degree days (base 50 °F from 1 January) that decided the onset; null where the dataset's words did. */
+  readonly degreeDays: number | null;
+  /** Source keys of the feature. */
   readonly sources: readonly string[];
 };
 
@@ -20,4 +22,8 @@ export type TaxonSeason = {
   readonly windows: readonly SeasonWindow[];
   /** When leaves are out and gone here; null for evergreens. */
   readonly leaves: { readonly onDay: number; readonly offDay: number } | null;
+  /** Whether the dates are this place's, or those of the reference climate because the model has no basis here. */
+  readonly basis: "computed" | "reference months";
+  /** Why they are reference months, in plain words; null where they are computed. */
+  readonly basisNote: string | null;
 };

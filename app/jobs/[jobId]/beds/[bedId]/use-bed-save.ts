@@ -1,0 +1,118 @@
+"use client";
+
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { Bed } from "@/lib/ground/bed";
+import type { StoredBed } from "@/lib/server/beds";
+import { bedSaveAction } from "./actions";
+
+export type SaveState =
+  | { readonly kind: "saved"; readonly at: string }
+  | { readonly kind: "saving" }
+  | { readonly kind: "waiting" }
+  | { readonly kind: "stale"; readonly theirs: StoredBed }
+  | { readonly kind: "failed"; readonly message: string };
+
+const PAUSE_MS = 400;
+const RETRY_MS = 4000;
+
+type Kept = { readonly base: number; readonly bed: Bed };
+const storageKey = (id: string) => `twelvemonth:bed:${id}`;
+
+/** An edit that never reached the server (the browser was closed, the server was down), kept by this browser. */
+export function keptDraft(id: string): Kept | null {
+  try {
+    const text = localStorage.getItem(storageKey(id));
+    return text ? (JSON.parse(text) as Kept) : null;
+  } catch {
+    return null; // storage is off, or holds something of another version: then there is no draft
+  }
+}
+
+function keepDraft(id: string, kept: Kept | null): void {
+  try {
+    if (kept) localStorage.setItem(storageKey(id), JSON.stringify(kept));
+    else localStorage.removeItem(storageKey(id));
+  } catch {
+    // Storage full or off: the bed is still on the screen and goes to the server all the same.
+  }
+}
+
+/**
+ * Saves the bed a moment after each change. One save runs at a time; what changes meanwhile goes with the next.
+ * A save that finds a newer bed on the server stops and says so until `settle` is called.
+ */
+export function useBedSave(id: string, version: number, savedAt: string, bed: Bed) {
+  const [state, setState] = useState<SaveState>({ kind: "saved", at: savedAt });
+  const base = useRef(version);
+  const saved = useRef(bed);
+  const latest = useRef(bed);
+  const running = useRef(false);
+  const stopped = useRef(false);
+  latest.current = bed;
+
+  const save = useCallback(async () => {
+    if (running.current || stopped.current || latest.current === saved.current) return;
+    running.current = true;
+    const sent = latest.current;
+    setState({ kind: "saving" });
+    try {
+      const answer = await bedSaveAction(id, base.current, sent);
+      if (answer.kind === "saved") {
+        base.current = answer.version;
+        saved.current = sent;
+        if (latest.current === sent) keepDraft(id, null);
+        setState({ kind: "saved", at: answer.savedAt });
+      } else if (answer.kind === "stale") {
+        stopped.current = true;
+        setState({ kind: "stale", theirs: answer.theirs });
+      } else setState({ kind: "failed", message: answer.message });
+    } catch {
+      setState({ kind: "failed", message: "Not saved: the program does not answer. Your list is kept in this browser and saved as soon as it does." });
+      setTimeout(() => void save(), RETRY_MS);
+    } finally {
+      running.current = false;
+    }
+    if (!stopped.current && latest.current !== sent) void save();
+  }, [id]);
+
+  useEffect(() => {
+    if (bed === saved.current) return;
+    keepDraft(id, { base: base.current, bed });
+    if (stopped.current) return;
+    setState({ kind: "waiting" });
+    const timer = setTimeout(() => void save(), PAUSE_MS);
+    return () => clearTimeout(timer);
+  }, [bed, id, save]);
+
+  useEffect(() => {
+    const onLeave = (event: BeforeUnloadEvent) => {
+      if (latest.current === saved.current) return;
+      void save();
+      event.preventDefault();
+    };
+    window.addEventListener("beforeunload", onLeave);
+    return () => window.removeEventListener("beforeunload", onLeave);
+  }, [save]);
+
+  /** After a stale save: go on from their version, with `bed` on the screen being theirs (already saved) or ours (to be saved over it). */
+  const settle = useCallback(
+    (theirs: StoredBed, shown: Bed) => {
+      base.current = theirs.version;
+      stopped.current = false;
+      saved.current = theirs.bed;
+      if (shown === theirs.bed) {
+        keepDraft(id, null);
+        setState({ kind: "saved", at: theirs.savedAt });
+      } else void save();
+    },
+    [id, save],
+  );
+
+  /** A bed that is newer than the server's because this browser kept it: nothing was saved of it yet. */
+  const markStale = useCallback((theirs: StoredBed) => {
+    stopped.current = true;
+    setState({ kind: "stale", theirs });
+  }, []);
+
+  return { state, settle, markStale };
+}

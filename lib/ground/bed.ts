@@ -1,0 +1,51 @@
+// A bed as the engine sees it: its size, its site and its plant list. Rows of the database, bed files and the screens' drafts all become this.
+import type { Light, Moisture } from "../plants/vocabulary";
+
+/** How much road salt or deer browsing the bed has to stand. */
+export const PRESSURES = ["none", "some", "heavy"] as const;
+export type Pressure = (typeof PRESSURES)[number];
+
+export const FACINGS = ["", "north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"] as const;
+export type Facing = (typeof FACINGS)[number];
+
+export type BedSize =
+  | { readonly by: "rectangle"; readonly lengthFt: number; readonly widthFt: number }
+  | { readonly by: "outline"; readonly points: readonly (readonly [xFt: number, yFt: number])[] };
+
+export type BedSite = {
+  readonly light: Light;
+  readonly moisture: Moisture;
+  /** Soil pH as tested; null where nobody has. */
+  readonly ph: number | null;
+  readonly salt: Pressure;
+  readonly deer: Pressure;
+  readonly faces: Facing;
+};
+
+/** A count given by hand, or the ground the group is to fill at its spacing. */
+export type RowQuantity = { readonly by: "count"; readonly count: number } | { readonly by: "area"; readonly areaSqFt: number };
+
+export type BedRow = {
+  readonly id: string;
+  readonly taxonId: string;
+  readonly taxonName: string;
+  readonly quantity: RowQuantity;
+  /** On center; null: at mature spread. */
+  readonly spacingFt: number | null;
+  /** Size at planting as the trade writes it: #3, 2 in cal B&B. */
+  readonly size: string;
+  readonly remarks: string;
+  /** Stands there already and stays: counts in the year and the room, not in the pull list. */
+  readonly existing: boolean;
+};
+
+export type Bed = { readonly name: string; readonly size: BedSize; readonly site: BedSite; readonly notes: string; readonly rows: readonly BedRow[] };
+
+/** A new bed before anything is known of it. */
+export const EMPTY_BED: Bed = {
+  name: "New bed",
+  size: { by: "rectangle", lengthFt: 24, widthFt: 8 },
+  site: { light: "sun", moisture: "average", ph: null, salt: "none", deer: "none", faces: "" },
+  notes: "",
+  rows: [],
+};

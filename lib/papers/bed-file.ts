@@ -1,0 +1,159 @@
+// The bed file: one bed with its place, as JSON. Export, import and the headless command share this schema;
+// scripts/schema-write.ts writes it to public/schema/ as JSON Schema.
+import { z } from "zod";
+import { type Bed, FACINGS, PRESSURES } from "../ground/bed";
+import { outlineFault } from "../ground/outline";
+import { zoneParse } from "../place/zone";
+import { LIGHTS, MOISTURES } from "../plants/vocabulary";
+import { DEFAULT_TARGETS, type Targets } from "../season/interest";
+
+const feet = z.number().positive().max(2000);
+const corner = z.tuple([z.number().min(-5000).max(5000), z.number().min(-5000).max(5000)]);
+const share = z.number().min(0).max(1);
+
+const place = z
+  .strictObject({
+    zip: z.string().regex(/^\d{5}$/, "five digits, such as 05401").optional().describe("ZIP code; gives latitude, longitude and the 2023 zone"),
+    town: z.string().max(120).optional(),
+    state: z.string().regex(/^[A-Z]{2}$/, "two capital letters").optional(),
+    lat: z.number().min(-90).max(90).optional(),
+    lon: z.number().min(-180).max(180).optional(),
+    elevationFt: z.number().min(-300).max(21000).optional(),
+    zone: z
+      .string()
+      .refine((text) => zoneParse(text) !== null, "a hardiness zone from 1a to 13b")
+      .optional()
+      .describe("set by hand; wins over the ZIP's zone"),
+  })
+  .refine((p) => p.zip !== undefined || (p.lat !== undefined && p.lon !== undefined), "needs zip, or lat and lon");
+
+const size = z.union([
+  z.strictObject({ lengthFt: feet, widthFt: feet }),
+  z.strictObject({
+    outlineFt: z
+      .array(corner)
+      .max(500)
+      .superRefine((points, context) => {
+        const fault = outlineFault(points);
+        if (fault) context.addIssue({ code: "custom", message: fault.words });
+      })
+      .describe("corners [x, y] in feet, in order, not closed"),
+  }),
+]);
+
+const site = z.strictObject({
+  light: z.enum(LIGHTS).default("sun"),
+  moisture: z.enum(MOISTURES).default("average"),
+  ph: z.number().min(3).max(10).nullable().default(null),
+  salt: z.enum(PRESSURES).default("none").describe("road salt the bed gets"),
+  deer: z.enum(PRESSURES).default("none").describe("deer pressure"),
+  faces: z.enum(FACINGS).default(""),
+});
+
+const plant = z
+  .strictObject({
+    name: z.string().trim().min(1).max(200).describe("any accepted, former, trade or common name"),
+    quantity: z.number().int().min(0).max(100_000).optional(),
+    areaSqFt: z.number().positive().max(1_000_000).optional().describe("instead of quantity: the ground the group fills at its spacing, triangular grid"),
+    spacingFt: z.number().min(0.1).max(200).nullable().default(null).describe("on center; null is mature spread"),
+    size: z.string().max(80).default("").describe("at planting, as the trade writes it: #3, 2 in cal B&B"),
+    remarks: z.string().max(500).default(""),
+    existing: z.boolean().default(false).describe("stands there already and stays"),
+  })
+  .refine((p) => (p.quantity === undefined) !== (p.areaSqFt === undefined), "needs either quantity or areaSqFt");
+
+export const bedFile = z.strictObject({
+  $schema: z.string().optional(),
+  version: z.literal(1).default(1),
+  name: z.string().trim().min(1).max(120).default("Bed"),
+  place,
+  size,
+  site: site.default({ light: "sun", moisture: "average", ph: null, salt: "none", deer: "none", faces: "" }),
+  targets: z.strictObject({ growing: share, winter: share }).default({ ...DEFAULT_TARGETS }),
+  notes: z.string().max(5000).default(""),
+  plants: z.array(plant).max(500).default([]),
+});
+export type BedFile = z.infer<typeof bedFile>;
+
+/** Largest bed file that is read, in characters. */
+export const BED_FILE_MAX = 2_000_000;
+
+export type BedFileAnswer = { readonly kind: "file"; readonly file: BedFile } | { readonly kind: "fault"; readonly field: string; readonly message: string };
+
+function fieldWords(path: readonly PropertyKey[]): string {
+  return path.map((part) => (typeof part === "number" ? `[${part}]` : String(part))).join(".").replaceAll(".[", "[") || "file";
+}
+
+/** The deepest reason inside a union that failed: the branch that got furthest tells the person more than "no match". */
+function deepest(issue: z.core.$ZodIssue): { path: PropertyKey[]; message: string } {
+  if (issue.code !== "invalid_union" || !issue.errors.length) return { path: issue.path, message: issue.message };
+  const branches = issue.errors.filter((branch) => branch.length > 0 && !branch.some((i) => i.code === "unrecognized_keys"));
+  const branch = (branches.length ? branches : issue.errors).reduce((best, b) => (b.length < best.length ? b : best));
+  const first = branch[0];
+  if (!first) return { path: issue.path, message: issue.message };
+  const inner = deepest(first);
+  return { path: [...issue.path, ...inner.path], message: inner.message };
+}
+
+/** Reads the text of a bed file. A fault names the field and what is wanted there. */
+export function bedFileRead(text: string): BedFileAnswer {
+  if (text.length > BED_FILE_MAX) return { kind: "fault", field: "file", message: `${(text.length / 1e6).toFixed(1)} MB is no bed file: at most 2 MB are read.` };
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return { kind: "fault", field: "file", message: "This is not JSON: a bed file begins with { and ends with }." };
+  }
+  const parsed = bedFile.safeParse(data);
+  if (parsed.success) return { kind: "file", file: parsed.data };
+  const issue = parsed.error.issues[0];
+  if (!issue) return { kind: "fault", field: "file", message: "It cannot be read." };
+  const { path, message } = deepest(issue);
+  const count = parsed.error.issues.length;
+  return { kind: "fault", field: fieldWords(path), message: `${message}${count > 1 ? ` (and ${count - 1} more)` : ""}` };
+}
+
+/** A file's bed, once its plants are found. @param find taxon of a written name, null when none fits */
+export function bedOfFile(file: BedFile, find: (name: string) => { id: string; name: string } | null): { readonly kind: "bed"; readonly bed: Bed } | { readonly kind: "fault"; readonly field: string; readonly message: string } {
+  const rows: Bed["rows"][number][] = [];
+  for (const [i, p] of file.plants.entries()) {
+    const taxon = find(p.name);
+    if (!taxon) return { kind: "fault", field: `plants[${i}].name`, message: `"${p.name}" is no plant of the dataset, under any of its names.` };
+    rows.push({
+      id: `p${i + 1}`,
+      taxonId: taxon.id,
+      taxonName: taxon.name,
+      quantity: p.areaSqFt === undefined ? { by: "count", count: p.quantity ?? 0 } : { by: "area", areaSqFt: p.areaSqFt },
+      spacingFt: p.spacingFt,
+      size: p.size,
+      remarks: p.remarks,
+      existing: p.existing,
+    });
+  }
+  const bedSize: Bed["size"] = "outlineFt" in file.size ? { by: "outline", points: file.size.outlineFt } : { by: "rectangle", lengthFt: file.size.lengthFt, widthFt: file.size.widthFt };
+  return { kind: "bed", bed: { name: file.name, size: bedSize, site: file.site, notes: file.notes, rows } };
+}
+
+type FilePlace = { zip?: string | null; town?: string; state?: string | null; lat?: number | null; lon?: number | null; elevationFt?: number | null; zone?: string | null };
+
+/** The bed file of a bed. @param nameOf accepted name of a taxon, null when it left the dataset (then the kept name is written) */
+export function bedFileOf(bed: Bed, at: FilePlace, targets: Targets, nameOf: (taxonId: string) => string | null): BedFile {
+  const given = Object.fromEntries(Object.entries(at).filter(([, value]) => value !== null && value !== undefined && value !== ""));
+  return {
+    version: 1,
+    name: bed.name,
+    place: given as BedFile["place"],
+    size: bed.size.by === "outline" ? { outlineFt: bed.size.points.map(([x, y]) => [x, y]) } : { lengthFt: bed.size.lengthFt, widthFt: bed.size.widthFt },
+    site: bed.site,
+    targets,
+    notes: bed.notes,
+    plants: bed.rows.map((row) => ({
+      name: nameOf(row.taxonId) ?? row.taxonName,
+      ...(row.quantity.by === "count" ? { quantity: row.quantity.count } : { areaSqFt: row.quantity.areaSqFt }),
+      spacingFt: row.spacingFt,
+      size: row.size,
+      remarks: row.remarks,
+      existing: row.existing,
+    })),
+  };
+}

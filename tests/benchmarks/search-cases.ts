@@ -1,0 +1,212 @@
+// Seeded search cases: what people type for a plant, with the plants that are right answers.
+import { nameWords } from "../../lib/plants/name-parse";
+import { type PlantDoc, plantNames } from "../../lib/plants/plant-names";
+import { editDistance } from "../../lib/plants/spelling";
+import { drawn, seededRandom } from "./seeded";
+
+export const CASE_KINDS = ["changed letter", "dropped letter", "doubled letter", "swapped letters", "two errors", "word order", "abbreviated", "common name", "trade name", "former name", "half typed"] as const;
+export type CaseKind = (typeof CASE_KINDS)[number];
+export type SearchCase = { readonly kind: CaseKind; readonly query: string; /** Ids that count as found: the plant, and plants shown under the very same name. */ readonly right: readonly string[]; readonly wanted: string };
+
+type Slip = (word: string, random: () => number) => string;
+const LETTERS = "abcdefghijklmnopqrstuvwxyz";
+const at = (word: string, random: () => number, from: number, spare: number): number => from + Math.floor(random() * Math.max(1, word.length - from - spare));
+
+const changed: Slip = (word, random) => {
+  const i = at(word, random, 1, 0);
+  return word.slice(0, i) + drawn([...LETTERS].filter((letter) => letter !== word[i]), random) + word.slice(i + 1);
+};
+const dropped: Slip = (word, random) => {
+  const i = at(word, random, 1, 0);
+  return word.slice(0, i) + word.slice(i + 1);
+};
+const doubled: Slip = (word, random) => {
+  const i = at(word, random, 0, 0);
+  return word.slice(0, i + 1) + word.slice(i);
+};
+const swapped: Slip = (word, random) => {
+  const places = [...word].flatMap((letter, i) => (i > 0 && word[i + 1] !== undefined && word[i + 1] !== letter ? [i] : []));
+  if (places.length === 0) return word;
+  const i = drawn(places, random);
+  return `${word.slice(0, i)}${word[i + 1] ?? ""}${word[i] ?? ""}${word.slice(i + 2)}`;
+};
+const SLIPS: readonly Slip[] = [changed, dropped, doubled, swapped];
+
+/** One word of at least five letters with a slip of the hand in it. */
+function withSlip(words: readonly string[], slip: Slip, random: () => number): string[] | null {
+  const long = words.flatMap((word, i) => (/^[a-z]{5,}$/.test(word) ? [i] : []));
+  if (long.length === 0) return null;
+  const i = drawn(long, random);
+  return words.map((word, j) => (j === i ? slip(word, random) : word));
+}
+
+function shuffled(words: readonly string[], random: () => number): string[] {
+  const rest = [...words];
+  const out: string[] = [];
+  while (rest.length) out.push(...rest.splice(Math.floor(random() * rest.length), 1));
+  return out;
+}
+
+const epithetText = (plant: PlantDoc): string | null => plant.cultivar ?? plant.tradeDesignation;
+
+/** "Hydr. pan. Limelight type", "Acer rub. 'October Glory'". */
+function abbreviated(plant: PlantDoc, random: () => number): string | null {
+  const epithet = epithetText(plant);
+  const [genus, ...rest] = plant.botanical.split(" ").filter((word) => word !== "×");
+  if (!genus || !epithet || rest.length === 0 || genus.length < 5) return null;
+  const short = (word: string, letters: number) => (/\.$/.test(word) || word.length <= letters + 1 ? word : `${word.slice(0, letters)}.`);
+  const head = random() < 0.5 ? short(genus, 4) : genus;
+  const quote = random() < 0.4 ? "'" : "";
+  return `${head} ${rest.map((word) => short(word, 3)).join(" ")} ${quote}${epithet}${quote}${random() < 0.3 ? " type" : ""}`;
+}
+
+function caseText(kind: CaseKind, plant: PlantDoc, random: () => number): string | null {
+  const epithet = epithetText(plant);
+  // What people type: the genus and the selling name, or the whole botanical name.
+  const asSold = epithet ? `${random() < 0.5 ? plant.genus : plant.botanical} ${plant.tradeDesignation && random() < 0.5 ? plant.tradeDesignation : epithet}` : plant.botanical;
+  const slipped = (text: string, ...slips: readonly Slip[]): string | null => slips.reduce<string[] | null>((words, slip) => words && withSlip(words, slip, random), nameWords(text))?.join(" ") ?? null;
+  const called = drawn(plant.commonNames, random);
+  switch (kind) {
+    case "changed letter":
+      return slipped(asSold, changed);
+    case "dropped letter":
+      return slipped(asSold, dropped);
+    case "doubled letter":
+      return slipped(asSold, doubled);
+    case "swapped letters":
+      return slipped(asSold, swapped);
+    case "two errors":
+      return slipped(asSold, drawn(SLIPS, random), drawn(SLIPS, random));
+    case "word order": {
+      const words = nameWords(asSold);
+      return words.length < 2 ? null : shuffled(words, random).join(" ");
+    }
+    case "abbreviated":
+      return abbreviated(plant, random);
+    case "common name": {
+      const text = epithet ? `${epithet} ${random() < 0.5 ? called : called.slice(called.lastIndexOf(" ") + 1)}` : called;
+      return random() < 0.5 ? text : slipped(text, drawn(SLIPS, random));
+    }
+    case "trade name":
+      return plant.tradeDesignation ? slipped(`${plant.tradeDesignation} ${random() < 0.5 ? plant.genus : ""}`, drawn(SLIPS, random)) : null;
+    case "former name": {
+      if (plant.synonyms.length === 0) return null;
+      const text = drawn(plant.synonyms, random);
+      return random() < 0.5 ? text : slipped(text, drawn(SLIPS, random));
+    }
+    case "half typed": {
+      const words = nameWords(asSold);
+      const last = words.at(-1) ?? "";
+      return last.length < 6 ? null : [...words.slice(0, -1), last.slice(0, Math.ceil(last.length * 0.6))].join(" ");
+    }
+  }
+}
+
+type Reading = { readonly names: readonly (readonly string[])[]; readonly shown: readonly string[] };
+
+/** All names of the plants as words; `shown` are those a person would take for the plant itself. */
+function readings(plants: readonly PlantDoc[]): Reading[] {
+  return plants.map((plant) => {
+    const names = plantNames(plant).map((name) => nameWords(name.text));
+    if (plant.cultivar) names.push(nameWords(`${plant.genus} '${plant.cultivar}'`));
+    if (plant.tradeDesignation) names.push(nameWords(`${plant.genus} ${plant.tradeDesignation}`));
+    return { names, shown: names.map((words) => [...words].sort().join(" ")) };
+  });
+}
+
+/** Letters amiss between what was typed and a name, word by word in any order; words left over on either side count by their length. */
+function amiss(query: readonly string[], name: readonly string[], apart: (typed: string, word: string) => number): number {
+  const free = [...name];
+  let sum = 0;
+  for (const typed of query) {
+    let best = typed.length;
+    let place = -1;
+    free.forEach((word, i) => {
+      const edits = apart(typed, word);
+      if (edits < best) {
+        best = edits;
+        place = i;
+      }
+    });
+    if (place >= 0) free.splice(place, 1);
+    sum += best;
+  }
+  return sum + free.reduce((letters, word) => letters + word.length * 0.5, 0);
+}
+
+const MOST_APART = 4;
+
+/**
+ * Cases drawn over the plants, the same for the same seed. A case is kept only when a person could tell the answer: by letters amiss,
+ * word by word (brute force over all names, the padding too), no other plant is as near. Plants that carry the very same name are all right.
+ * @param plants those that cases are drawn from
+ * @param all the plants of the index, padding included
+ */
+export function searchCases(plants: readonly PlantDoc[], all: readonly PlantDoc[], count: number, seed: number): { cases: SearchCase[]; unfair: number } {
+  const random = seededRandom(seed);
+  const read = readings(all);
+  const place = new Map(all.map((plant, i) => [plant.id, i]));
+  const cases: SearchCase[] = [];
+  let unfair = 0;
+  while (cases.length < count) {
+    const kind = CASE_KINDS[cases.length % CASE_KINDS.length] ?? "changed letter";
+    const plant = drawn(plants, random);
+    const query = caseText(kind, plant, random);
+    if (!query) continue;
+    const right = rightAnswers(query, plant, kind, all, read, place.get(plant.id) ?? -1);
+    if (right) cases.push({ kind, query, right, wanted: plant.name });
+    else unfair++;
+  }
+  return { cases, unfair };
+}
+
+function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: readonly PlantDoc[], read: readonly Reading[], own: number): string[] | null {
+  const words = nameWords(query);
+  const known = new Map<string, number>();
+  const stops = new Set([...query.matchAll(/([A-Za-z]+)\./g)].map((match) => (match[1] ?? "").toLowerCase()));
+  const last = kind === "half typed" ? words.at(-1) : undefined;
+  const apart = (typed: string, word: string): number => {
+    const key = `${typed} ${word}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const edits = (stops.has(typed) || typed === last) && word.startsWith(typed) ? 0 : Math.min(editDistance(typed, word, MOST_APART), typed.length);
+    known.set(key, edits);
+    return edits;
+  };
+  const nearest = (reading: Reading | undefined) => Math.min(...(reading?.names ?? []).map((name) => amiss(words, name, apart)));
+  const mine = nearest(read[own]);
+  const shown = new Set(read[own]?.shown);
+  const right = [plant.id];
+  for (const [i, other] of all.entries()) {
+    if (i === own || nearest(read[i]) > mine) continue;
+    // As near as the plant itself: fair only when it is a species among its own cultivars, or bears the very same name.
+    const cultivarOfIt = !plant.cultivar && !plant.tradeDesignation && (other.cultivar !== null || other.tradeDesignation !== null);
+    if (cultivarOfIt && nearest(read[i]) === mine) continue;
+    const epithets = [plant.cultivar, plant.tradeDesignation].filter((text) => text !== null).map((text) => nameWords(text).join(" "));
+    const twin = read[i]?.shown.some((text) => shown.has(text)) && [other.cultivar, other.tradeDesignation].some((text) => text !== null && epithets.includes(nameWords(text).join(" ")));
+    if (!twin) return null;
+    right.push(other.id);
+  }
+  return right;
+}
+
+/** Further names to fill an index up to `size`: real genera with epithets and cultivar words of other plants. They are no plants. */
+export function paddedPlants(plants: readonly PlantDoc[], size: number, seed: number): PlantDoc[] {
+  const random = seededRandom(seed);
+  const species = [...new Set(plants.map((plant) => nameWords(plant.botanical)[1]).filter((word) => word !== undefined))];
+  const fancy = [...new Set(plants.flatMap((plant) => [plant.cultivar, plant.tradeDesignation].flatMap((text) => (text ? text.split(/[ -]/) : []))))].filter((word) => word.length > 2);
+  const taken = new Set(plants.flatMap((plant) => [plant.botanical, `${plant.genus} ${plant.cultivar}`, `${plant.genus} ${plant.tradeDesignation}`]));
+  const out = [...plants];
+  while (out.length < size) {
+    const model = drawn(plants, random);
+    const botanical = random() < 0.5 ? model.botanical : `${model.genus} ${drawn(species, random)}`;
+    const cultivar = random() < 0.6 ? (random() < 0.4 ? drawn(fancy, random) : `${drawn(fancy, random)} ${drawn(fancy, random)}`) : null;
+    const key = cultivar ? `${model.genus} ${cultivar}` : botanical;
+    if (taken.has(key)) continue;
+    taken.add(key);
+    const name = cultivar ? `${botanical} '${cultivar}'` : botanical;
+    const noun = drawn(model.commonNames, random).split(" ").at(-1) ?? "";
+    out.push({ id: `padding-${out.length}`, name, genus: model.genus, botanical, cultivar, tradeDesignation: null, synonyms: [], commonNames: [`${drawn(fancy, random).toLowerCase()} ${noun}`] });
+  }
+  return out;
+}

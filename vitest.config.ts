@@ -5,7 +5,15 @@ const alias = { "@": path.resolve(import.meta.dirname) };
 export default defineConfig({
   test: {
     projects: [
-      { resolve: { alias }, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts", "tests/outside/**/*.test.ts", "tests/headless/**/*.test.ts"], testTimeout: 60_000, hookTimeout: 120_000 } },
+      {
+        resolve: { alias },
+        test: {
+          name: "unit",
+          include: ["lib/**/*.test.ts", "app/**/*.test.ts", "tests/outside/**/*.test.ts", "tests/headless/**/*.test.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
       { resolve: { alias }, test: { name: "browser", include: ["tests/browser/**/*.test.ts"], testTimeout: 120_000, hookTimeout: 180_000, fileParallelism: false } },
     ],
   },

@@ -34,7 +34,8 @@ export async function chromiumPath() {
   const root = typeof process.getuid === "function" && process.getuid() === 0;
   if (existsSync("/usr/bin/apt-get")) {
     const apt = root ? ["apt-get", []] : ["sudo", ["-n", "apt-get"]];
-    if (run(apt[0], [...apt[1], "update", "-q"]) && run(apt[0], [...apt[1], "install", "-y", "-q", "--no-install-recommends", "chromium"]) && existsSync("/usr/bin/chromium")) return "/usr/bin/chromium";
+    if (run(apt[0], [...apt[1], "update", "-q"]) && run(apt[0], [...apt[1], "install", "-y", "-q", "--no-install-recommends", "chromium"]) && existsSync("/usr/bin/chromium"))
+      return "/usr/bin/chromium";
   }
   if (run(process.execPath, [path.join(ROOT, "node_modules/playwright-core/cli.js"), "install", "chromium"])) {
     const own = await toolBrowser();

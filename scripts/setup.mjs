@@ -1,8 +1,8 @@
 // Everything a fresh machine needs before Twelvemonth runs: packages, database client, database, dataset.
 // Each step looks first whether it is needed, so a second run takes a second. Plain Node: runs before anything is installed.
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -75,10 +75,15 @@ export function setUpCode() {
     process.exit(1);
   }
   if (!packagesMatch()) packagesInstall();
-  stepOnce("client", ["prisma/schema.prisma"], () => existsSync(path.join(ROOT, "lib/server/generated/client.ts")), () => {
-    say("Generating the database client …");
-    nodeRun(["scripts/prisma-generate.mjs"]);
-  });
+  stepOnce(
+    "client",
+    ["prisma/schema.prisma"],
+    () => existsSync(path.join(ROOT, "lib/server/generated/client.ts")),
+    () => {
+      say("Generating the database client …");
+      nodeRun(["scripts/prisma-generate.mjs"]);
+    },
+  );
 }
 
 /** Database: migrated and seeded. @param options demo: plant the demo job once; env: extra environment */
@@ -89,8 +94,13 @@ export function setUpDatabase({ demo = true, env = {} } = {}) {
 /** The production build, when the sources have changed since the last. @param dist folder of the build */
 export function setUpBuild() {
   const sources = ["app", "lib", "public", "next.config.ts", "package-lock.json", "tsconfig.json", "prisma/schema.prisma"];
-  stepOnce("build", sources, () => existsSync(path.join(ROOT, ".next/BUILD_ID")), () => {
-    say("Building the screens (about half a minute) …");
-    nodeRun(["node_modules/next/dist/bin/next", "build"], { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" });
-  });
+  stepOnce(
+    "build",
+    sources,
+    () => existsSync(path.join(ROOT, ".next/BUILD_ID")),
+    () => {
+      say("Building the screens (about half a minute) …");
+      nodeRun(["node_modules/next/dist/bin/next", "build"], { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" });
+    },
+  );
 }

@@ -52,7 +52,9 @@ export function HelpSheet() {
             ))}
           </tbody>
         </table>
-        <p className="soft small">Lengths are read as the trade writes them: 18 in, 2 ft 6 in, 2'6", 4½ ft, 45 cm. Sizes at planting likewise: #3, 2 in cal B&amp;B, 5-6 ft, plug.</p>
+        <p className="soft small">
+          Lengths are read as the trade writes them: 18 in, 2 ft 6 in, 2'6", 4½ ft, 45 cm. Sizes at planting likewise: #3, 2 in cal B&amp;B, 5-6 ft, plug.
+        </p>
       </dialog>
     </>
   );

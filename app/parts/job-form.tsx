@@ -20,7 +20,16 @@ export function JobForm() {
       </div>
       <div className="field">
         <label htmlFor="job-zip">ZIP code of the site</label>
-        <input id="job-zip" name="zip" inputMode="numeric" autoComplete="postal-code" maxLength={10} placeholder="05401" aria-describedby="job-zip-fault" aria-invalid={fault?.field === "zip"} />
+        <input
+          id="job-zip"
+          name="zip"
+          inputMode="numeric"
+          autoComplete="postal-code"
+          maxLength={10}
+          placeholder="05401"
+          aria-describedby="job-zip-fault"
+          aria-invalid={fault?.field === "zip"}
+        />
         <FieldFault id="job-zip-fault" fault={fault} field="zip" />
       </div>
       <div>

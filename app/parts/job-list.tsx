@@ -5,7 +5,16 @@ import { useState, useTransition } from "react";
 import { jobArchiveAction, jobDeleteAction, jobDuplicateAction, jobRestoreAction } from "../actions";
 import { UndoToast } from "./undo-toast";
 
-export type JobCard = { readonly id: string; readonly name: string; readonly client: string; readonly place: string; readonly beds: number; readonly changed: string; readonly archived: boolean; readonly demo: boolean };
+export type JobCard = {
+  readonly id: string;
+  readonly name: string;
+  readonly client: string;
+  readonly place: string;
+  readonly beds: number;
+  readonly changed: string;
+  readonly archived: boolean;
+  readonly demo: boolean;
+};
 
 function JobLine({ job, busy, duplicate, archive, remove }: { job: JobCard; busy: boolean; duplicate: () => void; archive: () => void; remove: () => void }) {
   return (
@@ -29,9 +38,7 @@ function JobLine({ job, busy, duplicate, archive, remove }: { job: JobCard; busy
           </button>
         </span>
       </div>
-      <div className="soft small">
-        {[job.client, job.place, `${job.beds} ${job.beds === 1 ? "bed" : "beds"}`, `changed ${job.changed}`].filter(Boolean).join(" · ")}
-      </div>
+      <div className="soft small">{[job.client, job.place, `${job.beds} ${job.beds === 1 ? "bed" : "beds"}`, `changed ${job.changed}`].filter(Boolean).join(" · ")}</div>
     </li>
   );
 }

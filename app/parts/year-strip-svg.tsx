@@ -1,6 +1,7 @@
 // Draws the marks of a year strip. Positions are percentages, so one drawing fits any width, on screen and on paper.
-import { MONTH_STARTS } from "@/lib/plants/thirds";
+
 import { STRIP_DAYS, STRIP_HEIGHT, type StripMark } from "@/lib/papers/year-strip";
+import { MONTH_STARTS } from "@/lib/plants/thirds";
 
 const percent = (day: number) => `${((100 * day) / STRIP_DAYS).toFixed(3)}%`;
 const steps = (from: number, to: number, step: number) => {
@@ -8,15 +9,16 @@ const steps = (from: number, to: number, step: number) => {
   return Array.from({ length: count }, (_, i) => from + ((i + 0.5) * (to - from)) / count);
 };
 
-/** The thin lines that run through every strip: months, and freeze dates dashed. */
-export function MonthRules({ height, freezeDays, today }: { height: number | string; freezeDays: readonly (number | null)[]; today: number | null }) {
+/** The thin lines that run through every strip: months, and freeze dates dashed. (In the plant list the table draws them, through all rows.) */
+export function MonthRules({ height, freezeDays }: { height: number | string; freezeDays: readonly (number | null)[] }) {
   return (
-    <g aria-hidden="true">
+    <g>
       {MONTH_STARTS.map((day) => (
         <line key={day} x1={percent(day)} x2={percent(day)} y1="0" y2={height} stroke="var(--rule)" strokeWidth="1" />
       ))}
-      {freezeDays.map((day) => (day === null ? null : <line key={`f${day}`} x1={percent(day)} x2={percent(day)} y1="0" y2={height} stroke="var(--faint)" strokeWidth="1" strokeDasharray="2 2" />))}
-      {today === null ? null : <line x1={percent(today)} x2={percent(today)} y1="0" y2={height} stroke="var(--accent)" strokeWidth="1" />}
+      {freezeDays.map((day) =>
+        day === null ? null : <line key={`f${day}`} x1={percent(day)} x2={percent(day)} y1="0" y2={height} stroke="var(--faint)" strokeWidth="1" strokeDasharray="2 2" />,
+      )}
     </g>
   );
 }
@@ -39,10 +41,14 @@ function MarkShape({ mark, id }: { mark: StripMark; id: string }) {
     case "line":
       return <rect {...box} rx="1" fill={fill} {...edge} />;
     case "wedge":
+      // Full at its beginning, running out as the leaves fall.
       return (
-        <svg aria-hidden="true" x={box.x} width={box.width} y={y} height={height} viewBox="0 0 10 10" preserveAspectRatio="none">
-          <path d="M0 10V0.5L10 6V10Z" fill={fill} stroke="var(--mark-edge)" strokeWidth="0.6" vectorEffect="non-scaling-stroke" />
-        </svg>
+        <>
+          <clipPath id={`${id}-wedge`} clipPathUnits="objectBoundingBox">
+            <path d="M0 1V0.05L1 0.6V1Z" />
+          </clipPath>
+          <rect {...box} fill={fill} clipPath={`url(#${id}-wedge)`} />
+        </>
       );
     case "dots":
       return (
@@ -90,18 +96,17 @@ export function YearStripSvg({
   sentence,
   idPrefix,
   freezeDays,
-  today,
 }: {
   marks: readonly StripMark[];
   sentence: string;
   idPrefix: string;
-  freezeDays: readonly (number | null)[];
-  today: number | null;
+  /** Draws the month and freeze lines too; null where the table draws them. */
+  freezeDays: readonly (number | null)[] | null;
 }) {
   return (
     <svg className="strip" role="img" aria-label={sentence} width="100%" height={STRIP_HEIGHT}>
       <title>{sentence}</title>
-      <MonthRules height="100%" freezeDays={freezeDays} today={today} />
+      {freezeDays ? <MonthRules height="100%" freezeDays={freezeDays} /> : null}
       {marks.map((mark, i) => {
         const id = `${idPrefix}-${i}`;
         return (

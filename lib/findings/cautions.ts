@@ -8,7 +8,13 @@ export const legality: Check = {
       const rule = state ? r.taxon.regulated.find((g) => g.states.includes(state)) : undefined;
       if (rule && !r.row.existing) {
         const but = rule.exempt ? ` Exempt: ${rule.exempt}.` : "";
-        return [rowFinding(r, "fix", `${rule.what} in ${state} (${rule.law}, ${rule.date}).${but} Check the state's present list before you sell or plant it.`, { type: "remove", rowId: r.row.id, label: "Take it out" })];
+        return [
+          rowFinding(r, "fix", `is regulated: ${rule.what} in ${state} (${rule.law}, ${rule.date}).${but} Check the state's present list before you sell or plant it.`, {
+            type: "remove",
+            rowId: r.row.id,
+            label: "Take it out",
+          }),
+        ];
       }
       if (r.taxon.flags.includes("invasive-some-regions") && !r.row.existing)
         return [rowFinding(r, "note", `spreads into wild land in some regions${r.taxon.note ? `: ${r.taxon.note}` : ""}. Ask the state's list before you plant it.`)];
@@ -24,9 +30,9 @@ export const hazards: Check = {
       const { people, pets, horses, parts } = r.taxon.toxic;
       const who = [people === "high" ? "people" : null, pets === "high" ? "dogs and cats" : null, horses === "high" ? "horses" : null].filter((w) => w !== null);
       const said: string[] = [];
-      if (who.length) said.push(`poisonous to ${who.join(", ")}${parts ? ` (${parts})` : ""}: keep it out of reach of children and animals and tell the client`);
+      if (who.length) said.push(`is poisonous to ${who.join(", ")}${parts ? ` (${parts})` : ""}: keep it out of reach of children and animals and tell the client`);
       if (r.taxon.flags.includes("skin-irritant")) said.push("its sap irritates skin: gloves and sleeves for the crew");
-      if (r.taxon.flags.includes("thorns")) said.push("thorny: keep it off walks and play areas");
+      if (r.taxon.flags.includes("thorns")) said.push("is thorny: keep it off walks and play areas");
       return said.length ? [rowFinding(r, "note", `${said.join("; ")}.`)] : [];
     }),
 };
@@ -37,7 +43,7 @@ export const fallDig: Check = {
   look: ({ rows }) =>
     rows.flatMap((r) =>
       !r.row.existing && r.taxon.flags.includes("fall-dig-hazard") && /b\s*&\s*b|bare|cal|ball|clump|ft/i.test(r.row.size)
-        ? [rowFinding(r, "note", "a fall-dig hazard: dig it in spring before bud break (common practice, no source); container plants are not affected.")]
+        ? [rowFinding(r, "note", "is a fall-dig hazard: dig it in spring before bud break (common practice, no source); container plants are not affected.")]
         : [],
     ),
 };

@@ -35,6 +35,12 @@ export const oneSeason: Check = {
       const share = (r.quantity * Math.PI * (r.spreadFt / 2) ** 2) / plantableSqFt;
       const ground = `${Math.min(100, Math.round(share * 100))} % of the ground at maturity`;
       if (seasons.length === 0) return [rowFinding(r, "note", `has no show of its own in any season (${ground}); it serves as a green background.`)];
-      return [rowFinding(r, share > LARGE_SHARE ? "consider" : "note", `shows in ${seasons[0]} only and takes ${ground}. Use fewer, or set something beside it that carries the other seasons.`)];
+      return [
+        rowFinding(
+          r,
+          share > LARGE_SHARE ? "consider" : "note",
+          `shows in ${seasons[0]} only and takes ${ground}. Use fewer, or set something beside it that carries the other seasons.`,
+        ),
+      ];
     }),
 };

@@ -10,7 +10,13 @@ export const salt: Check = {
     rows.flatMap((r) => {
       const short = NEEDED[site.salt] - LEVELS.indexOf(r.taxon.salt);
       if (short <= 0 || r.row.existing) return [];
-      return [rowFinding(r, short > 1 ? "fix" : "consider", `has ${r.taxon.salt} salt tolerance; the bed gets ${site.salt} road salt. Keep it back from the walk and the plow line, or take a tougher one.`)];
+      return [
+        rowFinding(
+          r,
+          short > 1 ? "fix" : "consider",
+          `has ${r.taxon.salt} salt tolerance; the bed gets ${site.salt} road salt. Keep it back from the walk and the plow line, or take a tougher one.`,
+        ),
+      ];
     }),
 };
 

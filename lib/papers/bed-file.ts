@@ -13,9 +13,16 @@ const share = z.number().min(0).max(1);
 
 const place = z
   .strictObject({
-    zip: z.string().regex(/^\d{5}$/, "five digits, such as 05401").optional().describe("ZIP code; gives latitude, longitude and the 2023 zone"),
+    zip: z
+      .string()
+      .regex(/^\d{5}$/, "five digits, such as 05401")
+      .optional()
+      .describe("ZIP code; gives latitude, longitude and the 2023 zone"),
     town: z.string().max(120).optional(),
-    state: z.string().regex(/^[A-Z]{2}$/, "two capital letters").optional(),
+    state: z
+      .string()
+      .regex(/^[A-Z]{2}$/, "two capital letters")
+      .optional(),
     lat: z.number().min(-90).max(90).optional(),
     lon: z.number().min(-180).max(180).optional(),
     elevationFt: z.number().min(-300).max(21000).optional(),
@@ -81,7 +88,12 @@ export const BED_FILE_MAX = 2_000_000;
 export type BedFileAnswer = { readonly kind: "file"; readonly file: BedFile } | { readonly kind: "fault"; readonly field: string; readonly message: string };
 
 function fieldWords(path: readonly PropertyKey[]): string {
-  return path.map((part) => (typeof part === "number" ? `[${part}]` : String(part))).join(".").replaceAll(".[", "[") || "file";
+  return (
+    path
+      .map((part) => (typeof part === "number" ? `[${part}]` : String(part)))
+      .join(".")
+      .replaceAll(".[", "[") || "file"
+  );
 }
 
 /** The deepest reason inside a union that failed: the branch that got furthest tells the person more than "no match". */
@@ -114,7 +126,10 @@ export function bedFileRead(text: string): BedFileAnswer {
 }
 
 /** A file's bed, once its plants are found. @param find taxon of a written name, null when none fits */
-export function bedOfFile(file: BedFile, find: (name: string) => { id: string; name: string } | null): { readonly kind: "bed"; readonly bed: Bed } | { readonly kind: "fault"; readonly field: string; readonly message: string } {
+export function bedOfFile(
+  file: BedFile,
+  find: (name: string) => { id: string; name: string } | null,
+): { readonly kind: "bed"; readonly bed: Bed } | { readonly kind: "fault"; readonly field: string; readonly message: string } {
   const rows: Bed["rows"][number][] = [];
   for (const [i, p] of file.plants.entries()) {
     const taxon = find(p.name);
@@ -130,7 +145,8 @@ export function bedOfFile(file: BedFile, find: (name: string) => { id: string; n
       existing: p.existing,
     });
   }
-  const bedSize: Bed["size"] = "outlineFt" in file.size ? { by: "outline", points: file.size.outlineFt } : { by: "rectangle", lengthFt: file.size.lengthFt, widthFt: file.size.widthFt };
+  const bedSize: Bed["size"] =
+    "outlineFt" in file.size ? { by: "outline", points: file.size.outlineFt } : { by: "rectangle", lengthFt: file.size.lengthFt, widthFt: file.size.widthFt };
   return { kind: "bed", bed: { name: file.name, size: bedSize, site: file.site, notes: file.notes, rows } };
 }
 

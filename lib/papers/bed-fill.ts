@@ -93,7 +93,16 @@ export function bedFill(
     const worst = wanted.reduce((low, index) => ((halfMonths[index]?.interest ?? 1) < (halfMonths[low]?.interest ?? 1) ? index : low), wanted[0] ?? 0);
     const before = halfMonths[worst]?.interest ?? 0;
     const others = HALF_MONTHS.reduce((sum, h) => sum + halfInterest(placed, h.index, place), 0) / HALF_MONTHS.length;
-    offers.push({ placed, quantity, size, before, after: Math.min(1, before + added(worst)), closes, sentence: seasonSentence(placed.season), rank: closes + 2 * mean + least + others });
+    offers.push({
+      placed,
+      quantity,
+      size,
+      before,
+      after: Math.min(1, before + added(worst)),
+      closes,
+      sentence: seasonSentence(placed.season),
+      rank: closes + 2 * mean + least + others,
+    });
   }
   offers.sort((a, b) => b.rank - a.rank || a.placed.taxon.name.localeCompare(b.placed.taxon.name, "en"));
   const perGenus = new Map<string, number>();

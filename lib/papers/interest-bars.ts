@@ -4,7 +4,15 @@ import { HALF_MONTHS } from "../season/half-months";
 import type { HalfMonthInterest } from "../season/interest";
 
 /** A rectangle: x in days 0–365, y and height in shares of the ground from the bottom (0) to the top of the scale (1). */
-export type InterestMark = { readonly fromDay: number; readonly toDay: number; readonly bottom: number; readonly height: number; readonly kind: FeatureKind; readonly hex: string; readonly counted: boolean };
+export type InterestMark = {
+  readonly fromDay: number;
+  readonly toDay: number;
+  readonly bottom: number;
+  readonly height: number;
+  readonly kind: FeatureKind;
+  readonly hex: string;
+  readonly counted: boolean;
+};
 
 export type InterestBars = {
   readonly marks: readonly InterestMark[];

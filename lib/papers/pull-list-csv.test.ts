@@ -14,7 +14,17 @@ const hydrangea: PullTaxon = {
   commonNames: ["panicle hydrangea", "PeeGee"],
   kind: "shrub",
 };
-const sedge: PullTaxon = { ...hydrangea, id: "carex", name: "Carex pensylvanica", tradeDesignation: null, commonNames: [], kind: "grass" };
+const sedge: PullTaxon = {
+  ...hydrangea,
+  id: "carex",
+  name: "Carex pensylvanica",
+  genus: "Carex",
+  botanical: "Carex pensylvanica",
+  cultivar: null,
+  tradeDesignation: null,
+  commonNames: [],
+  kind: "grass",
+};
 const row = (over: Partial<PullRow>): PullRow => ({ bedId: "1", bedName: "Door", taxon: hydrangea, sizeText: "#3", quantity: 5, existing: false, remarks: "", ...over });
 
 describe("the pull list as CSV", () => {

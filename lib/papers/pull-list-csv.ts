@@ -1,10 +1,6 @@
-import type { PullList, PullTaxon } from "../pulls/pull-list";
+import { nameText } from "../plants/botanical-name";
+import type { PullList } from "../pulls/pull-list";
 import { type CsvCell, csvText } from "./csv";
-
-/** Botanical name in plain text: the trade designation follows in capitals, for want of small capitals, without quotes. */
-function plainName({ name, tradeDesignation }: PullTaxon): string {
-  return tradeDesignation ? `${name} ${tradeDesignation.toLocaleUpperCase("en-US")}` : name;
-}
 
 /** The pull list as a sheet: one row a taxon and size, the total, then one column a bed. No total rows, so that sums in the sheet come out right. */
 export function pullListRows(list: PullList): CsvCell[][] {
@@ -12,7 +8,7 @@ export function pullListRows(list: PullList): CsvCell[][] {
   const lines = list.groups.flatMap((group) =>
     group.lines.map(({ taxon, sizeText, quantity, split, remarks }): CsvCell[] => [
       group.heading,
-      plainName(taxon),
+      nameText(taxon),
       taxon.commonNames[0] ?? "",
       sizeText,
       quantity,

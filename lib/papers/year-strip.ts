@@ -64,7 +64,18 @@ function windowMarks(window: SeasonWindow, hardCold: readonly [number, number] |
   }));
   if (!feature.winter || !hardCold) return marks;
   const winterHex = COLORS[feature.winter];
-  const winter = yearParts(hardCold[0], hardCold[1]).map(([fromDay, toDay]) => ({ shape, kind, fromDay, toDay, y, height, hex: winterHex, hexTo: null, show: feature.show, softDays: 0 }));
+  const winter = yearParts(hardCold[0], hardCold[1]).map(([fromDay, toDay]) => ({
+    shape,
+    kind,
+    fromDay,
+    toDay,
+    y,
+    height,
+    hex: winterHex,
+    hexTo: null,
+    show: feature.show,
+    softDays: 0,
+  }));
   return [...marks, ...winter];
 }
 
@@ -76,7 +87,18 @@ export function yearStrip(season: TaxonSeason, freeze: { readonly firstFreezeDay
   const { firstFreezeDay, lastFreezeDay } = freeze;
   const hardCold = firstFreezeDay !== null && lastFreezeDay !== null ? ([firstFreezeDay, lastFreezeDay] as const) : null;
   const leaves = season.leaves
-    ? yearParts(season.leaves.onDay, season.leaves.offDay).map(([fromDay, toDay]) => ({ shape: "leaf" as const, kind: "leaves" as const, fromDay, toDay, y: 16.2, height: 2, hex: COLORS["light green"], hexTo: null, show: 1, softDays: 0 }))
+    ? yearParts(season.leaves.onDay, season.leaves.offDay).map(([fromDay, toDay]) => ({
+        shape: "leaf" as const,
+        kind: "leaves" as const,
+        fromDay,
+        toDay,
+        y: 16.2,
+        height: 2,
+        hex: COLORS["light green"],
+        hexTo: null,
+        show: 1,
+        softDays: 0,
+      }))
     : [];
   const order: FeatureKind[] = ["evergreen", "bark", "structure", "summer foliage", "spring foliage", "seedhead", "fall color", "fruit", "bloom"];
   return [...leaves, ...order.flatMap((kind) => season.windows.filter((w) => w.kind === kind).flatMap((w) => windowMarks(w, hardCold)))];

@@ -23,16 +23,19 @@ const RANK_WORDS = new Set(["var.", "subsp.", "ssp.", "f.", "subvar.", "subf.", 
 function botanicalSegments(botanical: string): NameSegment[] {
   let below = false;
   let named = 0;
-  return botanical.split(/\s+/).filter(Boolean).map((word) => {
-    if (word === "×" || word === "+") return { text: word, style: "roman", role: "hybrid" };
-    if (RANK_WORDS.has(word)) {
-      below = true;
-      return { text: word, style: "roman", role: "rank" };
-    }
-    const capital = /^\p{Lu}/u.test(word);
-    named = capital ? 1 : named + 1;
-    return { text: word, style: "italic", role: capital ? "genus" : below || named > 2 ? "infraspecific" : "species" };
-  });
+  return botanical
+    .split(/\s+/)
+    .filter(Boolean)
+    .map((word) => {
+      if (word === "×" || word === "+") return { text: word, style: "roman", role: "hybrid" };
+      if (RANK_WORDS.has(word)) {
+        below = true;
+        return { text: word, style: "roman", role: "rank" };
+      }
+      const capital = /^\p{Lu}/u.test(word);
+      named = capital ? 1 : named + 1;
+      return { text: word, style: "italic", role: capital ? "genus" : below || named > 2 ? "infraspecific" : "species" };
+    });
 }
 
 /** An epithet for the screen: typographic single quotes, and the typographic apostrophe inside. */

@@ -16,6 +16,8 @@ export type AskedWord = {
   readonly open: boolean;
   /** Share in the score. */
   readonly weight: number;
+  /** Edits forgiven. */
+  readonly edits: number;
   /** Likeness to words met before, by their id, kept for one query. */
   readonly known: Map<number, number>;
 };
@@ -28,12 +30,12 @@ export type Likeness = { readonly asked: number; readonly named: number };
 const LITTLE_WORDS = new Set(["of", "the", "and", "in", "a", "an", "with", "on", "de", "la", "le", "s", "n"]);
 const LITTLE_WEIGHT = 0.3;
 /** Below it two words have nothing to do with each other. */
-export const LEAST_LIKENESS = 0.55;
+export const LEAST_LIKENESS = 0.5;
 /** A word found only in another name of the plant. */
 const ELSEWHERE = 0.75;
 
-/** Typing errors forgiven in a word of so many letters. */
-export const editsForgiven = (letters: number): number => (letters < 4 ? 0 : letters < 6 ? 1 : letters < 9 ? 2 : 3);
+/** Typing errors forgiven in a word of so many letters; `generous` where nothing was found otherwise. */
+export const editsForgiven = (letters: number, generous: boolean): number => (letters < 4 ? 0 : letters < 6 ? (generous ? 2 : 1) : letters < 9 ? (generous ? 3 : 2) : 3);
 
 /** Words of an index, each made once. */
 export function wordRegister(): (text: string) => OwnWord {
@@ -60,14 +62,36 @@ export function nameTokens(runs: readonly (readonly string[])[], own: (text: str
   return { words, pairs, weight: words.reduce((sum, word) => sum + word.weight, 0) };
 }
 
-const askedWord = (text: string, abbreviated: boolean, open: boolean, weight: number): AskedWord => ({ text, letters: letterSet(text), abbreviated, open, weight, known: new Map() });
+const askedWord = (text: string, edits: number, abbreviated: boolean, open: boolean, weight: number): AskedWord => ({
+  text,
+  letters: letterSet(text),
+  edits,
+  abbreviated,
+  open,
+  weight,
+  known: new Map(),
+});
 
-export function askedName(tokens: readonly NameToken[], open: boolean): AskedName {
+function tokenWeight(token: NameToken): number {
+  if (token.optional) return 0.15;
+  if (LITTLE_WORDS.has(token.text)) return LITTLE_WEIGHT;
+  return token.abbreviated ? 0.6 : Math.min(1, 0.5 + token.text.length / 10);
+}
+
+/**
+ * The words asked for, ready to be compared.
+ * @param rarity 0 for a word that every plant has, 1 for a word of one plant
+ * @param open the last word may be unfinished
+ */
+export function askedName(tokens: readonly NameToken[], open: boolean, generous: boolean, rarity: (word: string) => number): AskedName {
   const words = tokens.map((token, i) => {
-    const weight = token.optional ? 0.15 : LITTLE_WORDS.has(token.text) ? LITTLE_WEIGHT : token.abbreviated ? 0.6 : Math.min(1, 0.5 + token.text.length / 10);
-    return askedWord(token.text, token.abbreviated, open && i === tokens.length - 1, weight);
+    const weight = tokenWeight(token) * (0.5 + 0.5 * rarity(token.text));
+    return askedWord(token.text, editsForgiven(token.text.length, generous), token.abbreviated, open && i === tokens.length - 1, weight);
   });
-  const pairs = words.slice(1).map((word, i) => askedWord(`${words[i]?.text ?? ""}${word.text}`, false, word.open, (words[i]?.weight ?? 0) + word.weight));
+  const pairs = words.slice(1).map((word, i) => {
+    const text = `${words[i]?.text ?? ""}${word.text}`;
+    return askedWord(text, editsForgiven(text.length, false), false, word.open, (words[i]?.weight ?? 0) + word.weight);
+  });
   return { words, pairs, weight: words.reduce((sum, word) => sum + word.weight, 0) };
 }
 
@@ -90,7 +114,7 @@ function likenessAfresh(asked: AskedWord, own: OwnWord): number {
     return text.length < 3 ? 0.5 + 0.2 * share : 0.7 + 0.25 * share;
   }
   if (asked.abbreviated) return isContraction(text, word) ? 0.65 : 0;
-  const most = editsForgiven(text.length);
+  const most = asked.edits;
   if (most === 0) return 0;
   const start = text.charCodeAt(0) === word.charCodeAt(0) ? 0 : 0.04;
   if (lettersApart(asked.letters, own.letters) <= 2 * most) {

@@ -1,7 +1,7 @@
 // Looks up a written name: the plant it means, or nothing. Never another species, never another cultivar.
 import { epithetLikeness, isLatinLike, wordsLikeness } from "./misspelling";
-import { nameWords, type NameToken, parseName } from "./name-parse";
-import { type BotanicalName, nameFold, type NamedCultivar, type NamedPlant, type NameTable } from "./name-table";
+import { type NameToken, nameWords, parseName } from "./name-parse";
+import { type BotanicalName, type NamedCultivar, type NamedPlant, type NameTable, nameFold } from "./name-table";
 import type { PlantDoc } from "./plant-names";
 import { type PlantIndex, searchPlants } from "./search";
 import { editDistance } from "./spelling";
@@ -44,6 +44,8 @@ function writings(text: string): string[] {
 function exactFound<T extends PlantDoc>(table: NameTable<T>, words: readonly string[]): Found<T> | null {
   if (words.length === 1 && table.ofGenus.has(words[0] ?? "")) return null;
   const exact = oneMeant(table.exact.get(words.join(" ")));
+  // "arborvitae" is no name of the one cultivar that carries it bare.
+  if (exact?.kind === "common" && words.length === 1 && isCultivar(exact.taxon)) return null;
   if (exact) return foundAs(exact, 1, true);
   const sorted = oneMeant(table.sorted.get([...words].sort().join(" ")));
   if (sorted) return foundAs(sorted, 0.97, true);
@@ -98,14 +100,21 @@ function epithetsReading(name: { epithets: readonly string[] }, rest: readonly N
 }
 
 /** The cultivar of a list that the words name, with likeness; ambiguous names give null. */
-function cultivarNamed<T extends PlantDoc>(cultivars: readonly NamedCultivar<T>[], written: readonly NameToken[], isKnown: (word: string) => boolean): { plant: NamedCultivar<T>; likeness: number } | null {
+function cultivarNamed<T extends PlantDoc>(
+  cultivars: readonly NamedCultivar<T>[],
+  written: readonly NameToken[],
+  isKnown: (word: string) => boolean,
+): { plant: NamedCultivar<T>; likeness: number } | null {
   const words = written.map((token) => token.text);
   const joined = words.join("");
   const known = (word: string) => isKnown(word) || cultivars.some((other) => other.joined === word);
   let best: { plant: NamedCultivar<T>; likeness: number } | null = null;
   let twin = false;
   for (const plant of cultivars) {
-    const short = written.some((token) => token.abbreviated) && words.length === plant.words.length && written.every((token, i) => (token.abbreviated ? plant.words[i]?.startsWith(token.text) : plant.words[i] === token.text));
+    const short =
+      written.some((token) => token.abbreviated) &&
+      words.length === plant.words.length &&
+      written.every((token, i) => (token.abbreviated ? plant.words[i]?.startsWith(token.text) : plant.words[i] === token.text));
     const likeness = plant.joined === joined ? 1 : short ? 0.9 : wordsLikeness(words, plant.words, known);
     if (likeness === 0 || likeness < (best?.likeness ?? 0)) continue;
     if (best && likeness === best.likeness) twin = twin || plant.taxon.id !== best.plant.taxon.id;
@@ -123,7 +132,11 @@ function commonWords(taxon: PlantDoc): Set<string> {
 }
 
 /** The words behind the botanical name, read as a cultivar of it. */
-function cultivarReading<T extends PlantDoc>(cultivars: readonly NamedCultivar<T>[], rest: readonly NameToken[], isKnown: (word: string) => boolean): { plant: NamedCultivar<T>; likeness: number; exact: boolean } | null {
+function cultivarReading<T extends PlantDoc>(
+  cultivars: readonly NamedCultivar<T>[],
+  rest: readonly NameToken[],
+  isKnown: (word: string) => boolean,
+): { plant: NamedCultivar<T>; likeness: number; exact: boolean } | null {
   const whole = cultivarNamed(cultivars, rest, isKnown);
   if (whole) return { ...whole, exact: whole.likeness === 1 };
   const quoted = rest.filter((token) => token.quoted);
@@ -162,7 +175,11 @@ function botanicalReading<T extends PlantDoc>(name: BotanicalName<T>, siblings: 
   const extra = commonWords(species.taxon);
   if (rest.every((token) => !token.quoted && extra.has(token.text))) return foundAs(species, reading.likeness * 0.98, reading.likeness === 1);
   // An epithet is given once in a genus (ICNCP, denomination class): under a sibling's name it is still that plant.
-  const alone = cultivarNamed(siblings.filter(({ words: own }) => own.length > 1 || !isLatinLike(own[0] ?? "")), rest, () => true);
+  const alone = cultivarNamed(
+    siblings.filter(({ words: own }) => own.length > 1 || !isLatinLike(own[0] ?? "")),
+    rest,
+    () => true,
+  );
   if (alone?.likeness === 1) return foundAs(alone.plant, reading.likeness * 0.8, false);
   return { taxon: species.taxon, confidence: 0.5 * reading.likeness, sure: false, fallback: true };
 }

@@ -26,7 +26,7 @@ function botanicalRuns(text: string): string[] {
 }
 
 /**
- * Every name of a plant, accepted name first: botanical, trade designation with the botanical part, former names (with the cultivar
+ * Every name of a plant, accepted name first: botanical, trade designation with the botanical part and with the cultivar, former names (with the cultivar
  * and with the trade designation), common names, and the cultivar or trade designation with a common name, in full and by its
  * last word alone ("Limelight panicle hydrangea", "Limelight hydrangea").
  */
@@ -35,6 +35,7 @@ export function plantNames(plant: PlantDoc): PlantName[] {
   const names: PlantName[] = [];
   if (cultivar || !trade) names.push({ text: plant.name, kind: "botanical", runs: botanicalRuns(plant.name) });
   if (trade) names.push({ text: `${botanical} ${trade}`, kind: "trade", runs: [...botanicalRuns(botanical), trade] });
+  if (trade && cultivar) names.push({ text: `${plant.name} ${trade}`, kind: "trade", runs: [...botanicalRuns(plant.name), trade] });
   for (const synonym of plant.synonyms) {
     const runs = botanicalRuns(synonym);
     names.push({ text: synonym, kind: "former", runs });

@@ -45,10 +45,18 @@ export const featureFile = z.strictObject({
 export type FeatureFile = z.infer<typeof featureFile>;
 
 const oneOrMore = z.union([featureFile, z.array(featureFile).min(1)]);
-const features = z.strictObject(Object.fromEntries(FEATURE_KINDS.map((k) => [k, oneOrMore.nullable().optional()])) as Record<(typeof FEATURE_KINDS)[number], z.ZodOptional<z.ZodNullable<typeof oneOrMore>>>);
+const features = z.strictObject(
+  Object.fromEntries(FEATURE_KINDS.map((k) => [k, oneOrMore.nullable().optional()])) as Record<(typeof FEATURE_KINDS)[number], z.ZodOptional<z.ZodNullable<typeof oneOrMore>>>,
+);
 
 const hazards = z.strictObject({ people: z.enum(HAZARDS), pets: z.enum(HAZARDS), horses: z.enum(HAZARDS), parts: text.optional() });
-const regulation = z.strictObject({ states: z.array(z.enum(STATES as [string, ...string[]])).min(1), what: text, law: text, date: z.string().regex(/^\d{4}(-\d\d(-\d\d)?)?$/, "a date such as 2009-01-01 or a year"), exempt: text.optional() });
+const regulation = z.strictObject({
+  states: z.array(z.enum(STATES as [string, ...string[]])).min(1),
+  what: text,
+  law: text,
+  date: z.string().regex(/^\d{4}(-\d\d(-\d\d)?)?$/, "a date such as 2009-01-01 or a year"),
+  exempt: text.optional(),
+});
 
 /** Every value an entry may hold; all are optional here, and completeness is checked after inheritance. */
 const values = {
@@ -82,13 +90,18 @@ const values = {
   wildlife: z.array(z.enum(WILDLIFE)).optional(),
   flags: z.array(z.enum(FLAGS)).optional(),
   regulated: z.array(regulation).optional(),
-  usda: z.string().regex(/^[A-Z0-9]+$/).optional(),
+  usda: z
+    .string()
+    .regex(/^[A-Z0-9]+$/)
+    .optional(),
   note: text.optional(),
   why: z.record(text, text).optional(),
   src: z.record(text, z.array(text).min(1)).optional(),
 };
 
-export const cultivarFile = z.strictObject({ cultivar: text.optional(), trade: text.optional(), group: text.optional(), ...values }).refine((c) => c.cultivar || c.trade, { error: "needs cultivar, trade or both" });
+export const cultivarFile = z
+  .strictObject({ cultivar: text.optional(), trade: text.optional(), group: text.optional(), ...values })
+  .refine((c) => c.cultivar || c.trade, { error: "needs cultivar, trade or both" });
 export type CultivarFile = z.infer<typeof cultivarFile>;
 
 export const entryFile = z.strictObject({ name: text, abstract: z.boolean().optional(), parent: text.optional(), ...values, cultivars: z.array(cultivarFile).optional() });

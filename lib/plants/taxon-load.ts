@@ -166,10 +166,32 @@ function buildTaxon(genus: string, family: string, names: Names, values: Resolve
   const missing = REQUIRED.filter((field) => before[field] === undefined);
   for (const field of missing) fault(field, "missing, here and in what it inherits from");
   const { kind, habit, height, spread, rate, zones, light, moisture, ph, salt, deer, drought, wet, roots, foliage, toxic, pruning, maintenance, common } = values;
-  if (!kind || !habit || !height || !spread || !rate || !zones || !light || !moisture || !ph || !salt || !deer || !drought || !wet || !roots || !foliage || !toxic || !pruning || !maintenance || !common) return null;
+  if (
+    !kind ||
+    !habit ||
+    !height ||
+    !spread ||
+    !rate ||
+    !zones ||
+    !light ||
+    !moisture ||
+    !ph ||
+    !salt ||
+    !deer ||
+    !drought ||
+    !wet ||
+    !roots ||
+    !foliage ||
+    !toxic ||
+    !pruning ||
+    !maintenance ||
+    !common
+  )
+    return null;
   if (LOSES_LEAVES.includes(foliage) && !values.leaves) fault("leaves", "needs [leaf-out, leaf-drop], such as [early May, late Oct]");
   if ((kind === "shrub" || kind === "vine") && values.features?.bloom && !values.wood) fault("wood", "a flowering shrub or vine needs the wood it blooms on: old, new or both");
-  if (foliage === "evergreen" && kind !== "groundcover" && kind !== "bulb" && !values.features?.evergreen) fault("features.evergreen", "an evergreen needs its evergreen foliage as a feature");
+  if (foliage === "evergreen" && kind !== "groundcover" && kind !== "bulb" && !values.features?.evergreen)
+    fault("features.evergreen", "an evergreen needs its evergreen foliage as a feature");
   if (values.sex === "female" && values.features?.fruit && !values.partner) fault("partner", "a female that fruits needs its pollination partner named");
   const features = FEATURE_KINDS.flatMap((featureKind) => {
     const file = values.features?.[featureKind];

@@ -1,5 +1,25 @@
 import type { ColorName } from "./colors";
-import type { DEER, Drive, FeatureKind, Flag, Foliage, Habit, Hazard, JUGLONE, Kind, Level, Light, Moisture, PRUNINGS, RATES, ROOTS, SEXES, WET_FEET, WILDLIFE, WOODS } from "./vocabulary";
+import type {
+  DEER,
+  Drive,
+  FeatureKind,
+  Flag,
+  Foliage,
+  Habit,
+  Hazard,
+  JUGLONE,
+  Kind,
+  Level,
+  Light,
+  Moisture,
+  PRUNINGS,
+  RATES,
+  ROOTS,
+  SEXES,
+  WET_FEET,
+  WILDLIFE,
+  WOODS,
+} from "./vocabulary";
 
 /** Low–high. */
 export type Range = readonly [number, number];

@@ -33,10 +33,11 @@ export function thirdEndDay(third: Third): number {
 export function thirdOfDay(dayOfYear: number): Third {
   const day = ((Math.round(dayOfYear) - 1 + 365 * 3) % 365) + 1;
   let month = 11;
-  for (let m = 0; m < 12; m++) if (day <= (MONTH_STARTS[m + 1] ?? 365)) {
-    month = m;
-    break;
-  }
+  for (let m = 0; m < 12; m++)
+    if (day <= (MONTH_STARTS[m + 1] ?? 365)) {
+      month = m;
+      break;
+    }
   const inMonth = day - (MONTH_STARTS[month] ?? 0);
   return `${THIRDS[Math.min(2, Math.floor((inMonth - 1) / 10))] ?? "late"} ${MONTHS[month] ?? "Dec"}` as Third;
 }

@@ -19,10 +19,10 @@ export type CarryModel = {
 
 /**
  * 15 June and 1 August as model.md has them: the observed dates lie before or after, and choose nothing better.
- * Cooling share: half color and half leaf fall at Harvard Forest are met best between 0.3 and 0.5, and the full difference
- * of the cooling days, 12, is more than the week by which fall comes later to northern Ohio than to central Massachusetts.
+ * Cooling share: half color and half leaf fall at Harvard Forest are met best at 0.3 and 0.7 of the difference of the cooling
+ * days, both within eight days at 0.6, which makes fall a week later in northern Ohio than in central Massachusetts.
  */
-export const CARRY_MODEL: CarryModel = { pureHeatUntilDay: 166, halfHeatDay: 213, coolingF: 52, coolingShare: 0.5 };
+export const CARRY_MODEL: CarryModel = { pureHeatUntilDay: 166, halfHeatDay: 213, coolingF: 52, coolingShare: 0.6 };
 
 /** Warmth that a place never gathers: the event comes when nearly all of the year's warmth is there. */
 const NEARLY_ALL = 0.97;

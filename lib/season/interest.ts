@@ -68,7 +68,11 @@ export type HalfMonthInterest = {
 };
 
 /** What of each plant shows on a day: the counted and the whole probability-like cover 1 − Π(1 − show/3·w). */
-function plantDay(windows: readonly SeasonWindow[], day: number, growing: boolean): { counted: number; all: number; shows: { window: SeasonWindow; show: number; counted: boolean }[] } {
+function plantDay(
+  windows: readonly SeasonWindow[],
+  day: number,
+  growing: boolean,
+): { counted: number; all: number; shows: { window: SeasonWindow; show: number; counted: boolean }[] } {
   let missAll = 1;
   let missCounted = 1;
   const shows: { window: SeasonWindow; show: number; counted: boolean }[] = [];
@@ -135,7 +139,9 @@ export function bedInterest(plants: readonly InterestPlant[], groundSqFt: number
         parts.set(key, { ...part, share: before + part.share * scale });
       }
     }
-    const list = [...parts.values()].filter((p) => p.share > 1e-4).sort((a, b) => Number(b.counted) - Number(a.counted) || FEATURE_KINDS.indexOf(a.kind) - FEATURE_KINDS.indexOf(b.kind) || b.share - a.share);
+    const list = [...parts.values()]
+      .filter((p) => p.share > 1e-4)
+      .sort((a, b) => Number(b.counted) - Number(a.counted) || FEATURE_KINDS.indexOf(a.kind) - FEATURE_KINDS.indexOf(b.kind) || b.share - a.share);
     const byKind = Object.fromEntries(FEATURE_KINDS.map((kind) => [kind, list.reduce((sum, p) => sum + (p.kind === kind ? p.share : 0), 0)])) as Record<FeatureKind, number>;
     return { index: half.index, label: half.label, interest, target, byKind, parts: list, bare: interest < target - EPSILON };
   });
@@ -147,13 +153,13 @@ export function yearScore(halfMonths: readonly Pick<HalfMonthInterest, "interest
   return halfMonths.reduce((sum, h) => sum + (h.target > 0 ? Math.min(1, h.interest / h.target) : 1), 0) / halfMonths.length;
 }
 
-/** Half-months on target that would be bare without one plant: which, and resting on whom. */
-export function restingOnOne(
-  plants: readonly InterestPlant[],
-  groundSqFt: number,
-  targets: Targets,
-  season: GrowingSeason,
-): { index: number; label: string; key: string }[] {
+const CARRIES = 0.5;
+
+/**
+ * Half-months on target that rest on one plant: without it they would be bare, and it gives half or more of what counts then
+ * (without the second condition a bed just on target rests on each of its plants alike, which tells nobody anything).
+ */
+export function restingOnOne(plants: readonly InterestPlant[], groundSqFt: number, targets: Targets, season: GrowingSeason): { index: number; label: string; key: string }[] {
   const noColor = () => "";
   const whole = bedInterest(plants, groundSqFt, targets, season, noColor);
   return plants.flatMap((plant) => {
@@ -164,6 +170,8 @@ export function restingOnOne(
       season,
       noColor,
     );
-    return whole.flatMap((half, i) => (!half.bare && rest[i]?.bare ? [{ index: half.index, label: half.label, key: plant.key }] : []));
+    return whole.flatMap((half, i) =>
+      !half.bare && rest[i]?.bare && half.interest - rest[i].interest >= CARRIES * half.interest ? [{ index: half.index, label: half.label, key: plant.key }] : [],
+    );
   });
 }

@@ -7,8 +7,9 @@ import { CARRY_MODEL, type CarryModel, coolingShift, heatDay, heatDurationFactor
 import { spreadDays } from "./spread";
 import type { SeasonWindow, TaxonSeason } from "./window";
 
-/** A window that ends after mid-September ends with the season, by cooling. */
-const SEASON_END_DAY = 259;
+/** A window that ends after early October ends with the season, by cooling; no bloom outlasts the season's end by much. */
+const SEASON_END_DAY = 278;
+const LAST_BLOOM_DAY = 325;
 /** Fruit, seedheads and bare structure that last into winter go by weather and wear, not by the place's warmth. */
 const WINTER_FROM_DAY = 320;
 const WINTER_TO_DAY = 110;
@@ -72,8 +73,10 @@ function endAt(feature: Feature, reference: Span, start: number, carry: Carry): 
   const length = reference.end - reference.start;
   const endDay = wrap(reference.end);
   if (LASTS_INTO_WINTER.includes(feature.kind) && (endDay >= WINTER_FROM_DAY || endDay <= WINTER_TO_DAY)) return reference.end;
-  if (endDay >= SEASON_END_DAY) return reference.end + coolingShift(carry.place, carry.model);
-  return start + length * (feature.drive === "heat" ? heatDurationFactor(reference.start, start, length, carry.place, carry.model) : 1);
+  const shift = coolingShift(carry.place, carry.model);
+  if (endDay >= SEASON_END_DAY) return reference.end + shift;
+  const factor = feature.drive === "heat" ? heatDurationFactor(reference.start, start, length, carry.place, carry.model) : 1;
+  return Math.min(start + length * factor, Math.max(reference.end, LAST_BLOOM_DAY + shift));
 }
 
 /** Foliage comes and goes with the leaves; what the dataset dates otherwise goes its own way. */

@@ -1,5 +1,5 @@
 // A bed with its job, its taxa dated at the place, and its view: one loading for sheet, downloads and fill.
-import { bedView, type BedView, type PlacedTaxon } from "../papers/bed-view";
+import { type BedView, bedView, type PlacedTaxon } from "../papers/bed-view";
 import { bedFind, bedsOfJob, type StoredBed } from "./beds";
 import { type JobContext, jobContext } from "./job-context";
 import { taxaHeld } from "./taxa";

@@ -1,14 +1,14 @@
 // The engine without the browser. Every verb gives the figures the screens show, from the same functions.
 import { readFileSync, statSync } from "node:fs";
-import { bedFileRead, bedOfFile, BED_FILE_MAX } from "../papers/bed-file";
+import { BED_FILE_MAX, bedFileRead, bedOfFile } from "../papers/bed-file";
 import { bedView, type PlacedTaxon } from "../papers/bed-view";
 import type { Place } from "../place/place";
 import { REFERENCE_YEAR } from "../place/reference";
-import { MONTH_STARTS } from "../plants/thirds";
+import { zoneText } from "../place/zone";
 import { matchName } from "../plants/name-match";
 import { searchPlants } from "../plants/search";
+import { MONTH_STARTS } from "../plants/thirds";
 import { dayIso } from "../season/sentence";
-import { zoneText } from "../place/zone";
 import { nameFinder } from "./bed-import";
 import { viewPlaceOf } from "./job-context";
 import { databaseMigrate } from "./migrate";
@@ -132,7 +132,13 @@ async function windowsVerb({ words, options }: Args): Promise<HeadlessAnswer> {
   if (typeof place === "string") return fault(place);
   const year = placeYearOf(place);
   if (!year) return fault(`place: ${place.fault ?? "no climate is known there."}`);
-  const names = words.length === 1 && words[0] === "-" ? readFileSync(0, "utf8").split(/\r?\n/).map((line) => line.trim()).filter(Boolean) : words;
+  const names =
+    words.length === 1 && words[0] === "-"
+      ? readFileSync(0, "utf8")
+          .split(/\r?\n/)
+          .map((line) => line.trim())
+          .filter(Boolean)
+      : words;
   const held = await taxaHeld();
   return answer(
     names.map((query) => {

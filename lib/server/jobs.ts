@@ -1,11 +1,12 @@
 // Jobs in the database.
+
+import type { Place } from "../place/place";
 import type { Targets } from "../season/interest";
 import { bedCreate, bedsOfJob } from "./beds";
 import { database } from "./database";
 import type { Job as JobRecord } from "./generated/client";
 import { newId } from "./identity";
 import { type PlaceKey, placeFind } from "./places";
-import type { Place } from "../place/place";
 
 export type StoredJob = {
   readonly id: string;
@@ -37,7 +38,11 @@ function storedJob(r: JobRecord): StoredJob {
 
 /** Jobs on the list, newest work first, with the number of their beds. */
 export async function jobList(): Promise<(StoredJob & { readonly bedCount: number })[]> {
-  const records = await database().job.findMany({ where: { deletedAt: null }, include: { _count: { select: { beds: { where: { deletedAt: null } } } } }, orderBy: { updatedAt: "desc" } });
+  const records = await database().job.findMany({
+    where: { deletedAt: null },
+    include: { _count: { select: { beds: { where: { deletedAt: null } } } } },
+    orderBy: { updatedAt: "desc" },
+  });
   return records.map((r) => ({ ...storedJob(r), bedCount: r._count.beds }));
 }
 
@@ -46,7 +51,18 @@ export async function jobFind(id: string): Promise<StoredJob | null> {
   return record ? storedJob(record) : null;
 }
 
-const NOWHERE: Place = { zip: null, town: "", state: null, lat: null, lon: null, zone: null, zoneMap: null, climate: null, warnings: [], fault: "Enter a ZIP code, or latitude and longitude." };
+const NOWHERE: Place = {
+  zip: null,
+  town: "",
+  state: null,
+  lat: null,
+  lon: null,
+  zone: null,
+  zoneMap: null,
+  climate: null,
+  warnings: [],
+  fault: "Enter a ZIP code, or latitude and longitude.",
+};
 
 /** The job's place. A stored place that can no longer be found says so in its fault. */
 export async function jobPlace(job: StoredJob): Promise<Place> {

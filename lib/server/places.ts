@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { climateAt } from "../place/climate-at";
 import type { Place } from "../place/place";
 import { type PlaceYear, placeYear } from "../place/place-year";
-import { type Station } from "../place/station";
+import type { Station } from "../place/station";
 import { decodeStations } from "../place/station-table";
 import { zoneParse } from "../place/zone";
 import { database } from "./database";
@@ -64,7 +64,8 @@ export async function placeFind(key: PlaceKey): Promise<PlaceAnswer> {
     return { kind: "place", place: { ...base, climate: null, warnings: [], fault: answer.message } };
   }
   const warnings = [...answer.warnings];
-  if (key.zip && zoneMap === null && byHand === null) warnings.push(`The 2023 zone table has no zone for ZIP ${key.zip} (Alaska, Hawaii, Puerto Rico and a few others are missing). Set the zone by hand.`);
+  if (key.zip && zoneMap === null && byHand === null)
+    warnings.push(`The 2023 zone table has no zone for ZIP ${key.zip} (Alaska, Hawaii, Puerto Rico and a few others are missing). Set the zone by hand.`);
   return { kind: "place", place: { ...base, climate: answer.climate, warnings, fault: null } };
 }
 

@@ -1,4 +1,4 @@
-import { type PullList, pullList, type PullRow } from "../pulls/pull-list";
+import { type PullList, type PullRow, pullList } from "../pulls/pull-list";
 import { bedContexts } from "./bed-context";
 import { type JobContext, jobContext } from "./job-context";
 

@@ -34,14 +34,26 @@ export async function databaseSeed(say: (line: string) => void): Promise<void> {
     const zips = zipFingerprint();
     if ((await markOf(client, "Zip")) !== zips) {
       const rows = zipRows();
-      await tableReplace(client, "Zip", ["zip", "lat", "lon", "state", "zone"], rows.map((r) => [r.zip, r.lat, r.lon, r.state, r.zone]), zips);
+      await tableReplace(
+        client,
+        "Zip",
+        ["zip", "lat", "lon", "state", "zone"],
+        rows.map((r) => [r.zip, r.lat, r.lon, r.state, r.zone]),
+        zips,
+      );
       say(`places: ${rows.length.toLocaleString("en-US")} ZIP codes`);
     }
     const plants = datasetFingerprint();
     if ((await markOf(client, "Taxon")) !== plants) {
       const { taxa, faults } = datasetRead();
       if (faults.length) throw new Error(`The plant dataset has ${faults.length} faults:\n${faults.slice(0, 20).map(faultText).join("\n")}`);
-      await tableReplace(client, "Taxon", ["id", "name", "kind", "data"], taxa.map(({ taxon }) => [taxon.id, taxon.name, taxon.kind, JSON.stringify(taxon)]), plants);
+      await tableReplace(
+        client,
+        "Taxon",
+        ["id", "name", "kind", "data"],
+        taxa.map(({ taxon }) => [taxon.id, taxon.name, taxon.kind, JSON.stringify(taxon)]),
+        plants,
+      );
       say(`plants: ${taxa.length.toLocaleString("en-US")} taxa`);
     }
   } finally {

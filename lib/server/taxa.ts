@@ -10,7 +10,10 @@ type Held = { mark: string; taxa: readonly Taxon[]; byId: ReadonlyMap<string, Ta
 const memory = globalThis as { twelvemonthTaxa?: Promise<Held> };
 
 async function read(): Promise<Held> {
-  const [mark, rows] = await Promise.all([database().mark.findUnique({ where: { key: "Taxon" } }), database().taxon.findMany({ select: { data: true }, orderBy: { name: "asc" } })]);
+  const [mark, rows] = await Promise.all([
+    database().mark.findUnique({ where: { key: "Taxon" } }),
+    database().taxon.findMany({ select: { data: true }, orderBy: { name: "asc" } }),
+  ]);
   // Written by the seed from values zod has checked.
   const taxa = rows.map((row) => row.data as unknown as Taxon);
   return { mark: mark?.value ?? "", taxa, byId: new Map(taxa.map((t) => [t.id, t])), index: plantIndex(taxa), seasons: new WeakMap() };

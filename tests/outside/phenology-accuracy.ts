@@ -68,15 +68,20 @@ const sentenceCase = (printed: string): string => {
   return [genus, ...rest.map((w) => w.toLowerCase())].join(" ");
 };
 
+/** A plant that the list has in several months counts by its first. */
 function webster(taxa: readonly Taxon[], seasons: Seasons): Comparison[] {
   const byName = taxaByName(taxa);
-  return Object.entries(WEBSTER_1897).flatMap(([month, printed]) =>
-    printed.flatMap((name) => {
+  const seen = new Set<string>();
+  const comparisons: Comparison[] = [];
+  for (const [month, printed] of Object.entries(WEBSTER_1897))
+    for (const name of printed) {
       const taxon = taxonOf(WEBSTER_PRESENT_NAMES[name] ?? [sentenceCase(name)], taxa, byName);
       const bloom = taxon && windowOf(seasons(taxon), "bloom");
-      return taxon && bloom ? [{ name: `${name} (${taxon.name})`, observed: Number(month), computed: bloom.startDay }] : [];
-    }),
-  );
+      if (!taxon || !bloom || seen.has(taxon.id)) continue;
+      seen.add(taxon.id);
+      comparisons.push({ name: `${name} (${taxon.name})`, observed: Number(month), computed: bloom.startDay });
+    }
+  return comparisons;
 }
 
 /** The year of Harvard Forest, from the normals around it. */

@@ -1,8 +1,8 @@
 import { z } from "zod";
-import type { StripMark } from "@/lib/papers/year-strip";
-import { yearStrip } from "@/lib/papers/year-strip";
 import { plantSizeRangeText } from "@/lib/ground/length";
 import { usualSizeText } from "@/lib/ground/starting-size";
+import type { StripMark } from "@/lib/papers/year-strip";
+import { yearStrip } from "@/lib/papers/year-strip";
 import { searchPlants } from "@/lib/plants/search";
 import type { Taxon } from "@/lib/plants/taxon";
 import { seasonSentence } from "@/lib/season/sentence";

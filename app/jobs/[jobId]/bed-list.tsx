@@ -40,7 +40,13 @@ export function BedList({ jobId, beds, freezeDays }: { jobId: string; beds: read
                       <button type="button" className="plain" disabled={busy || i === 0} onClick={() => start(() => bedMoveAction(bed.id, -1))} aria-label={`Move ${bed.name} up`}>
                         Up
                       </button>
-                      <button type="button" className="plain" disabled={busy || i === beds.length - 1} onClick={() => start(() => bedMoveAction(bed.id, 1))} aria-label={`Move ${bed.name} down`}>
+                      <button
+                        type="button"
+                        className="plain"
+                        disabled={busy || i === beds.length - 1}
+                        onClick={() => start(() => bedMoveAction(bed.id, 1))}
+                        aria-label={`Move ${bed.name} down`}
+                      >
                         Down
                       </button>
                       <button
@@ -72,7 +78,7 @@ export function BedList({ jobId, beds, freezeDays }: { jobId: string; beds: read
                   ) : null}
                   {bed.bare ? <p className="small">Bare: {bed.bare}.</p> : null}
                 </div>
-                {bed.kinds ? <InterestChart halfMonths={bed.halfMonths} freezeDays={freezeDays} today={null} /> : <p className="soft">Its year appears here.</p>}
+                {bed.kinds ? <InterestChart halfMonths={bed.halfMonths} freezeDays={freezeDays} /> : <p className="soft">Its year appears here.</p>}
               </div>
             </li>
           ))}

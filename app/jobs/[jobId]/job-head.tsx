@@ -28,7 +28,7 @@ export function JobHead({ id, name, client, address }: { id: string; name: strin
           <Link href="/">All jobs</Link>
         </span>
       </div>
-      <div className="row small">
+      <div className="row small job-lines">
         <TextField label="Client" className="cell" text={client} placeholder="Client" read={textRead(120)} keep={(value) => keep({ client: value })} />
         <TextField label="Address" className="cell" text={address} placeholder="Address" read={textRead(300)} keep={(value) => keep({ address: value })} />
       </div>

@@ -101,12 +101,16 @@ export default async function PlacePage({ params }: Params) {
                   <tr>
                     <th scope="row">Elevation</th>
                     <td>
-                      {Math.round(climate.elevationFt).toLocaleString("en-US")} ft{job.placeKey.elevationFt == null ? ", from the stations around: edit it for a hill or a hollow" : ", set by hand"}
+                      {Math.round(climate.elevationFt).toLocaleString("en-US")} ft
+                      {job.placeKey.elevationFt == null ? ", from the stations around: edit it for a hill or a hollow" : ", set by hand"}
                     </td>
                   </tr>
                   <tr>
                     <th scope="row">Warmth</th>
-                    <td>{Math.round(year?.degreeDayTotals.at(-1) ?? 0).toLocaleString("en-US")} degree days base 50 °F a year (Wooster, Ohio: {Math.round(REFERENCE_YEAR.degreeDayTotals.at(-1) ?? 0).toLocaleString("en-US")})</td>
+                    <td>
+                      {Math.round(year?.degreeDayTotals.at(-1) ?? 0).toLocaleString("en-US")} degree days base 50 °F a year (Wooster, Ohio:{" "}
+                      {Math.round(REFERENCE_YEAR.degreeDayTotals.at(-1) ?? 0).toLocaleString("en-US")})
+                    </td>
                   </tr>
                   <tr>
                     <th scope="row">Rain and snow</th>
@@ -114,7 +118,12 @@ export default async function PlacePage({ params }: Params) {
                   </tr>
                   <tr>
                     <th scope="row">Stations</th>
-                    <td>{climate.stations.slice(0, 4).map((s) => `${s.name} ${s.state} (${s.miles.toFixed(0)} mi)`).join("; ")}</td>
+                    <td>
+                      {climate.stations
+                        .slice(0, 4)
+                        .map((s) => `${s.name} ${s.state} (${s.miles.toFixed(0)} mi)`)
+                        .join("; ")}
+                    </td>
                   </tr>
                 </>
               ) : null}
@@ -125,11 +134,12 @@ export default async function PlacePage({ params }: Params) {
       {days.length ? <PlaceCharts days={days} freeze={[climate?.lastFreezeDay ?? null, climate?.firstFreezeDay ?? null]} place={label} /> : null}
       <section className="small soft" aria-label="Sources">
         <p>
-          Temperatures, freeze dates and rain: {NORMALS_SOURCE} (a US government work), interpolated from the nearest stations with a correction for elevation; the period is {NORMALS_PERIOD}. No later table could be had.
+          Temperatures, freeze dates and rain: {NORMALS_SOURCE} (a US government work), interpolated from the nearest stations with a correction for elevation; the period is{" "}
+          {NORMALS_PERIOD}. No later table could be had.
         </p>
         <p>
-          Zone: USDA Agricultural Research Service and PRISM Climate Group, Oregon State University, 2023, by ZIP code. <b>This is not the official map.</b> A street corner or a walled court is not its ZIP: set the zone by hand where you know better. Latitude and longitude of ZIP codes: US Census
-          Bureau.
+          Zone: USDA Agricultural Research Service and PRISM Climate Group, Oregon State University, 2023, by ZIP code. <b>This is not the official map.</b> A street corner or a
+          walled court is not its ZIP: set the zone by hand where you know better. Latitude and longitude of ZIP codes: US Census Bureau.
         </p>
       </section>
       <TitleBlock

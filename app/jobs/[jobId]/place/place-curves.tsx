@@ -28,7 +28,7 @@ function Frame({ title, words, children }: { title: string; words: string; child
 }
 
 const grid = <CartesianGrid stroke="var(--rule)" vertical={false} />;
-const months = <XAxis dataKey="day" type="number" domain={[1, 365]} ticks={TICKS} tickFormatter={monthOf} {...axis} />;
+const months = <XAxis dataKey="day" type="number" domain={[1, 365]} ticks={TICKS} tickFormatter={(day: number) => monthOf(day).charAt(0)} interval={0} {...axis} />;
 const tip = (unit: string) => (
   <Tooltip
     contentStyle={{ background: "var(--paper)", borderColor: "var(--rule-ink)" }}
@@ -47,7 +47,10 @@ export function PlaceCurves({ days, freeze, place }: { days: readonly PlaceDay[]
   const last = days.at(-1);
   return (
     <section aria-label="The year here" className="place-charts">
-      <Frame title="Temperature, °F" words={`average low and high by day; lows to ${coldest.low.toFixed(0)} in ${monthOf(coldest.day)}, highs to ${warmest.high.toFixed(0)} in ${monthOf(warmest.day)}; dashed: last and first freeze`}>
+      <Frame
+        title="Temperature, °F"
+        words={`average low and high by day; lows to ${coldest.low.toFixed(0)} in ${monthOf(coldest.day)}, highs to ${warmest.high.toFixed(0)} in ${monthOf(warmest.day)}; dashed: last and first freeze`}
+      >
         <ComposedChart data={data} accessibilityLayer={false}>
           {grid}
           {months}
@@ -55,10 +58,17 @@ export function PlaceCurves({ days, freeze, place }: { days: readonly PlaceDay[]
           {tip(" °F")}
           <Area dataKey="band" name="low to high" stroke="var(--accent)" fill="var(--accent)" fillOpacity={0.16} isAnimationActive={false} />
           <ReferenceLine y={32} stroke="var(--faint)" />
-          {freeze.map((day) => (day === null ? null : <ReferenceLine key={day} x={day} stroke="var(--ink)" strokeDasharray="3 3" label={{ value: dayText(day), position: "insideTop", fill: "var(--ink)", fontSize: 12 }} />))}
+          {freeze.map((day) =>
+            day === null ? null : (
+              <ReferenceLine key={day} x={day} stroke="var(--ink)" strokeDasharray="3 3" label={{ value: dayText(day), position: "insideTop", fill: "var(--ink)", fontSize: 12 }} />
+            ),
+          )}
         </ComposedChart>
       </Frame>
-      <Frame title="Warmth gathered, degree days base 50 °F" words={`${last?.degreeDays.toLocaleString("en-US") ?? ""} by year's end at ${place}, ${last?.reference.toLocaleString("en-US") ?? ""} at the reference climate, Wooster, Ohio`}>
+      <Frame
+        title="Warmth gathered, degree days base 50 °F"
+        words={`${last?.degreeDays.toLocaleString("en-US") ?? ""} by year's end at ${place}, ${last?.reference.toLocaleString("en-US") ?? ""} at the reference climate, Wooster, Ohio`}
+      >
         <ComposedChart data={data} accessibilityLayer={false}>
           {grid}
           {months}

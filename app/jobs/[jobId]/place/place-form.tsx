@@ -4,15 +4,42 @@ import { useActionState } from "react";
 import { placeChangeAction } from "@/app/actions";
 import { FieldFault } from "@/app/parts/field-fault";
 
-type Values = { readonly zip: string; readonly town: string; readonly lat: string; readonly lon: string; readonly elevationFt: string; readonly zone: string; readonly growing: string; readonly winter: string };
+type Values = {
+  readonly zip: string;
+  readonly town: string;
+  readonly lat: string;
+  readonly lon: string;
+  readonly elevationFt: string;
+  readonly zone: string;
+  readonly growing: string;
+  readonly winter: string;
+};
 
 /** Place and targets of a job. Empty fields follow from the ZIP; what is typed wins. */
-export function PlaceForm({ jobId, values, found, zones }: { jobId: string; values: Values; found: { lat: string; lon: string; elevationFt: string; zone: string }; zones: readonly string[] }) {
+export function PlaceForm({
+  jobId,
+  values,
+  found,
+  zones,
+}: {
+  jobId: string;
+  values: Values;
+  found: { lat: string; lon: string; elevationFt: string; zone: string };
+  zones: readonly string[];
+}) {
   const [answer, submit, busy] = useActionState(placeChangeAction.bind(null, jobId), null);
   const field = (name: keyof Values, label: string, placeholder = "") => (
     <div className="field" key={name}>
       <label htmlFor={`place-${name}`}>{label}</label>
-      <input id={`place-${name}`} name={name} defaultValue={values[name]} placeholder={placeholder} aria-describedby={`place-${name}-fault`} aria-invalid={answer?.field === name} className="short" />
+      <input
+        id={`place-${name}`}
+        name={name}
+        defaultValue={values[name]}
+        placeholder={placeholder}
+        aria-describedby={`place-${name}-fault`}
+        aria-invalid={answer?.field === name}
+        className="short"
+      />
       <FieldFault id={`place-${name}-fault`} fault={answer} field={name} />
     </div>
   );

@@ -121,12 +121,10 @@ export default async function PullPage({ params, searchParams }: Props) {
           </tfoot>
         </table>
       )}
-      {unknown.length ? (
-        <p className="notice alert">
-          No longer in the dataset, to be pulled by hand: {unknown.join("; ")}.
-        </p>
-      ) : null}
-      <p className="small soft">Lift with two above 50 lb and with a machine above 100 lb. Call 811 before digging on the site. Keep balls and containers moist and out of wind on the truck.</p>
+      {unknown.length ? <p className="notice alert">No longer in the dataset, to be pulled by hand: {unknown.join("; ")}.</p> : null}
+      <p className="small soft">
+        Lift with two above 50 lb and with a machine above 100 lb. Call 811 before digging on the site. Keep balls and containers moist and out of wind on the truck.
+      </p>
       <TitleBlock
         cells={[
           ["Job", job.job.name],

@@ -2,13 +2,14 @@
 
 import dynamic from "next/dynamic";
 import Link from "next/link";
-import { useCallback, useEffect, useMemo, useReducer, useState } from "react";
-import { TitleBlock } from "@/app/parts/title-block";
+import { type CSSProperties, useCallback, useEffect, useMemo, useReducer, useState } from "react";
 import type { PlantHit } from "@/app/api/plants/route";
+import { TitleBlock } from "@/app/parts/title-block";
 import type { Remedy } from "@/lib/findings/finding";
 import type { BedRow } from "@/lib/ground/bed";
 import { areaText } from "@/lib/ground/length";
 import { bedView, type PlacedTaxon, type ViewPlace, YEAR_SHOWN } from "@/lib/papers/bed-view";
+import { MONTHS } from "@/lib/plants/thirds";
 import { halfMonthRuns } from "@/lib/season/half-months";
 import type { Targets } from "@/lib/season/interest";
 import { dayText } from "@/lib/season/sentence";
@@ -31,7 +32,25 @@ import { YearHead } from "./year-head";
 const CoverChart = dynamic(() => import("./cover-chart").then((m) => m.CoverChart), { ssr: false, loading: () => <p className="soft small">Drawing …</p> });
 
 const YEARS = [0, 1, 2, 3, 5, 10, 15, 20];
-const SIZES = ["plug", "qt", "#1", "#2", "#3", "#5", "#7", "18-24 in", "2-3 ft", "3-4 ft", "4-5 ft B&B", "5-6 ft B&B", "1½ in cal B&B", "2 in cal B&B", "2½ in cal B&B", "8-10 ft clump B&B", "bulb"];
+const SIZES = [
+  "plug",
+  "qt",
+  "#1",
+  "#2",
+  "#3",
+  "#5",
+  "#7",
+  "18-24 in",
+  "2-3 ft",
+  "3-4 ft",
+  "4-5 ft B&B",
+  "5-6 ft B&B",
+  "1½ in cal B&B",
+  "2 in cal B&B",
+  "2½ in cal B&B",
+  "8-10 ft clump B&B",
+  "bulb",
+];
 
 export type BedSheetProps = {
   readonly stored: StoredBed;
@@ -48,6 +67,12 @@ export type BedSheetProps = {
 let rowsMade = 0;
 /** An id for a row made here; the time keeps two windows apart. */
 const rowId = () => `r${Date.now().toString(36)}${(rowsMade++).toString(36)}`;
+
+/** Where the freeze dates and today stand in the year column; the style sheet draws the lines through all rows. */
+const ruleStyle = ([last, first]: readonly (number | null | undefined)[], day: number) => {
+  const at = (d: number | null | undefined) => (d == null ? "-10%" : `${((100 * d) / 365).toFixed(2)}%`);
+  return { "--last-freeze": at(last), "--first-freeze": at(first), "--today": at(day) } as CSSProperties;
+};
 
 /** A bed's page: a drawing sheet whose list is its chart. */
 export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber, bedTotal, others, today, period }: BedSheetProps) {
@@ -90,7 +115,13 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
   }, []);
   const addHit = useCallback(
     (hit: PlantHit) =>
-      addRow(hit, { quantity: { by: "count", count: hit.taxon.kind === "tree" || hit.taxon.kind === "conifer" ? 1 : 3 }, spacingFt: null, size: hit.usualSize, remarks: "", existing: false }),
+      addRow(hit, {
+        quantity: { by: "count", count: hit.taxon.kind === "tree" || hit.taxon.kind === "conifer" ? 1 : 3 },
+        spacingFt: null,
+        size: hit.usualSize,
+        remarks: "",
+        existing: false,
+      }),
     [addRow],
   );
   const apply = useCallback((remedy: Remedy) => {
@@ -155,7 +186,12 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
           year score <b>{view.rows.length ? Math.round(view.season.score * 100) : "–"}</b>
         </li>
       </ul>
-      {place.dated ? null : <p className="notice alert">{place.fault ?? "This place has no climate."} Until then the year shown is that of the reference climate, Wooster, Ohio. <Link href={`/jobs/${job.id}/place`}>Set the place</Link></p>}
+      {place.dated ? null : (
+        <p className="notice alert">
+          {place.fault ?? "This place has no climate."} Until then the year shown is that of the reference climate, Wooster, Ohio.{" "}
+          <Link href={`/jobs/${job.id}/place`}>Set the place</Link>
+        </p>
+      )}
 
       <details className="site screen-only" open={bed.rows.length === 0}>
         <summary>Size and site</summary>
@@ -163,15 +199,16 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
         <SiteForm site={bed.site} change={(site) => send({ type: "site", site })} />
       </details>
       <p className="site-words">
-        {{ sun: "Full sun", part: "Part shade", shade: "Shade" }[bed.site.light]}, {bed.site.moisture} soil{bed.site.ph === null ? ", pH not tested" : `, pH ${bed.site.ph}`}; road salt: {bed.site.salt}; deer: {bed.site.deer}.
+        {{ sun: "Full sun", part: "Part shade", shade: "Shade" }[bed.site.light]}, {bed.site.moisture} soil{bed.site.ph === null ? ", pH not tested" : `, pH ${bed.site.ph}`}; road
+        salt: {bed.site.salt}; deer: {bed.site.deer}.
       </p>
 
-      <table className="plant-list">
+      <table className="plant-list" style={ruleStyle(freezeDays, today.day)}>
         <caption className="visually-hidden">Plant list with each plant's year</caption>
         <YearHead counts={view.counts} freezeDays={freezeDays} today={today.day} />
         <tbody>
           {view.rows.map((viewRow, index) => (
-            <PlantRow key={viewRow.row.id} viewRow={viewRow} index={index} freezeDays={freezeDays} today={today.day} send={sendSaid} apply={apply} />
+            <PlantRow key={viewRow.row.id} viewRow={viewRow} index={index} send={sendSaid} apply={apply} />
           ))}
           {view.rows.length === 0 ? (
             <tr className="empty-row">
@@ -227,10 +264,10 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
               </div>
             </td>
             <td className="year-cell">
-              <InterestChart halfMonths={view.season.halfMonths} freezeDays={freezeDays} today={today.day} />
+              <InterestChart halfMonths={view.season.halfMonths} freezeDays={freezeDays} targets={job.targets} />
               <div className="month-foot" aria-hidden="true">
-                {[..."JFMAMJJASOND"].map((letter, i) => (
-                  <span key={`${i}${letter}`}>{letter}</span>
+                {MONTHS.map((month) => (
+                  <span key={month}>{month.charAt(0)}</span>
                 ))}
               </div>
             </td>
@@ -275,13 +312,14 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
         <summary>The year in figures</summary>
         <InterestTable halfMonths={view.season.halfMonths} />
         <p className="soft small">
-          Growing-season target {Math.round(job.targets.growing * 100)} % in flower or colored foliage (the flower cover above which preference was highest in Hoyle, Hitchmough and Jorgensen 2017, Landscape and Urban Planning 164); winter{" "}
-          {Math.round(job.targets.winter * 100)} % (common practice, no source). Green and evergreen backgrounds show pale in the growing season: they do not count toward it.
+          Growing-season target {Math.round(job.targets.growing * 100)} % in flower or colored foliage (the flower cover above which preference was highest in Hoyle, Hitchmough and
+          Jorgensen 2017, Landscape and Urban Planning 164); winter {Math.round(job.targets.winter * 100)} % (common practice, no source). Green and evergreen backgrounds show pale
+          in the growing season: they do not count toward it.
         </p>
       </details>
       <p className="cautions small">
-        Before anyone digs: call 811 and have buried lines marked. Keep trees clear of overhead lines and sight triangles as the local code says. Poisonous and thorny plants are noted above; tell the client. Lift with two above 50 lb and with a machine above 100 lb. Check the state's list of
-        regulated plants.
+        Before anyone digs: call 811 and have buried lines marked. Keep trees clear of overhead lines and sight triangles as the local code says. Poisonous and thorny plants are
+        noted above; tell the client. Lift with two above 50 lb and with a machine above 100 lb. Check the state's list of regulated plants.
       </p>
       <TitleBlock
         cells={[

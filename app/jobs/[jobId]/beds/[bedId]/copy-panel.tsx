@@ -8,7 +8,15 @@ import { placedTaxaAction } from "./actions";
 export type OtherBed = { readonly id: string; readonly label: string; readonly rows: readonly BedRow[] };
 
 /** Copies chosen plants of another bed of the job, with quantity, size, spacing and remarks. */
-export function CopyPanel({ others, copy, close }: { others: readonly OtherBed[]; copy: (rows: readonly BedRow[], taxa: Readonly<Record<string, PlacedTaxon>>) => void; close: () => void }) {
+export function CopyPanel({
+  others,
+  copy,
+  close,
+}: {
+  others: readonly OtherBed[];
+  copy: (rows: readonly BedRow[], taxa: Readonly<Record<string, PlacedTaxon>>) => void;
+  close: () => void;
+}) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [from, setFrom] = useState(others[0]?.id ?? "");
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());

@@ -21,9 +21,9 @@ export function CoverChart({ cover }: { cover: readonly Cover[] }) {
             <YAxis stroke="var(--soft)" domain={[0, 100]} unit=" %" width={62} />
             <Tooltip contentStyle={{ background: "var(--paper)", borderColor: "var(--rule-ink)" }} labelFormatter={(year) => `year ${year}`} formatter={(value) => `${value} %`} />
             <Legend />
-            <Line dataKey="overall" stroke="var(--ink)" strokeWidth={2.5} dot={false} isAnimationActive={false} />
+            <Line dataKey="overall" stroke="var(--ink)" strokeWidth={2.5} dot={false} legendType="plainline" isAnimationActive={false} />
             {strata.map((s) => (
-              <Line key={s} dataKey={s} stroke="var(--accent)" strokeDasharray={DASHES[s]} strokeWidth={1.5} dot={false} isAnimationActive={false} />
+              <Line key={s} dataKey={s} stroke="var(--accent)" strokeDasharray={DASHES[s]} strokeWidth={1.5} dot={false} legendType="plainline" isAnimationActive={false} />
             ))}
           </LineChart>
         </ResponsiveContainer>

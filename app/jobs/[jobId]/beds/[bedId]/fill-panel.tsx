@@ -3,8 +3,8 @@
 import { useEffect, useRef, useState } from "react";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { YearStripSvg } from "@/app/parts/year-strip-svg";
-import type { FillAnswer } from "./fill/route";
 import { halfMonthRuns } from "@/lib/season/half-months";
+import type { FillAnswer } from "./fill/route";
 
 type State = { kind: "looking" } | { kind: "failed" } | { kind: "found"; answer: FillAnswer };
 const share = (value: number) => `${Math.round(value * 100)} %`;
@@ -45,10 +45,14 @@ export function FillPanel({
       </div>
       {state.kind === "looking" ? <p role="status">Trying every plant of the dataset against this bed …</p> : null}
       {state.kind === "failed" ? <p role="alert">The search did not answer. Close this and try again.</p> : null}
-      {state.kind === "found" && state.answer.offers.length === 0 ? <p>No plant of the dataset both shows then and suits this bed's zone, light, soil, salt and deer. Change the site, or bring in a pot or an ornament.</p> : null}
+      {state.kind === "found" && state.answer.offers.length === 0 ? (
+        <p>No plant of the dataset both shows then and suits this bed's zone, light, soil, salt and deer. Change the site, or bring in a pot or an ornament.</p>
+      ) : null}
       {state.kind === "found" && state.answer.offers.length ? (
         <>
-          <p className="soft small">Only plants with nothing to fix for this zone, light, soil, salt and deer. Best first: those that close most gaps of the year with least ground.</p>
+          <p className="soft small">
+            Only plants with nothing to fix for this zone, light, soil, salt and deer. Best first: those that close most gaps of the year with least ground.
+          </p>
           <ul className="offers">
             {state.answer.offers.map((offer, i) => (
               <li key={offer.placed.taxon.id}>
@@ -59,7 +63,7 @@ export function FillPanel({
                     {offer.closes ? `; ${offer.closes} bare half-month${offer.closes > 1 ? "s" : ""} closed in the year` : ""}.
                   </span>
                 </span>
-                <YearStripSvg marks={offer.marks} sentence={offer.sentence} idPrefix={`fill-${i}`} freezeDays={freezeDays} today={null} />
+                <YearStripSvg marks={offer.marks} sentence={offer.sentence} idPrefix={`fill-${i}`} freezeDays={freezeDays} />
                 <button
                   type="button"
                   onClick={() => {

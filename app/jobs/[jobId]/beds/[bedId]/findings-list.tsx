@@ -1,4 +1,4 @@
-import { SEVERITIES, type Finding, type Remedy, type Severity } from "@/lib/findings/finding";
+import { type Finding, type Remedy, SEVERITIES, type Severity } from "@/lib/findings/finding";
 import type { BedViewRow } from "@/lib/papers/bed-view";
 import { RemedyButton, SeverityDot } from "./finding-mark";
 
@@ -13,7 +13,8 @@ export function findingCounts(counts: Readonly<Record<Severity, number>>): strin
 /** All findings of the bed, the worst first, each with what one press can do. */
 export function FindingsList({ findings, rows, apply }: { findings: readonly Finding[]; rows: readonly BedViewRow[]; apply: (remedy: Remedy) => void }) {
   const letterOf = new Map(rows.map((r) => [r.row.id, r.letter]));
-  if (!findings.length) return <p className="soft">{rows.length ? "Nothing to fix: hardiness, light, soil, room and the year all hold." : "Findings appear here as plants are added."}</p>;
+  if (!findings.length)
+    return <p className="soft">{rows.length ? "Nothing to fix: hardiness, light, soil, room and the year all hold." : "Findings appear here as plants are added."}</p>;
   return (
     <ul className="findings">
       {findings.map((f) => (

@@ -1,8 +1,8 @@
+import { MonthRules } from "@/app/parts/year-strip-svg";
 import { interestBars } from "@/lib/papers/interest-bars";
 import { FEATURE_KINDS, type FeatureKind } from "@/lib/plants/vocabulary";
 import { halfMonthRuns } from "@/lib/season/half-months";
-import type { HalfMonthInterest } from "@/lib/season/interest";
-import { MonthRules } from "@/app/parts/year-strip-svg";
+import type { HalfMonthInterest, Targets } from "@/lib/season/interest";
 
 const HEIGHT = 104;
 const percent = (day: number) => `${((100 * day) / 365).toFixed(3)}%`;
@@ -33,7 +33,7 @@ function KindPattern({ kind }: { kind: FeatureKind }) {
 }
 
 /** The bed's year against its target, month by month under the strips. */
-export function InterestChart({ halfMonths, freezeDays, today }: { halfMonths: readonly HalfMonthInterest[]; freezeDays: readonly (number | null)[]; today: number | null }) {
+export function InterestChart({ halfMonths, freezeDays, targets }: { halfMonths: readonly HalfMonthInterest[]; freezeDays: readonly (number | null)[] | null; targets?: Targets }) {
   const bars = interestBars(halfMonths);
   const y = (value: number) => HEIGHT - value * (HEIGHT - 6);
   const bare = halfMonths.filter((h) => h.bare);
@@ -50,7 +50,7 @@ export function InterestChart({ halfMonths, freezeDays, today }: { halfMonths: r
           <line x1="0" y1="0" x2="0" y2="6" stroke="var(--alert)" strokeWidth="2" />
         </pattern>
       </defs>
-      <MonthRules height="100%" freezeDays={freezeDays} today={today} />
+      {freezeDays ? <MonthRules height="100%" freezeDays={freezeDays} /> : null}
       {bars.marks.map((mark) => {
         const box = { x: percent(mark.fromDay), width: percent(mark.toDay - mark.fromDay), y: y(mark.bottom + mark.height), height: Math.max(0, mark.height * (HEIGHT - 6)) };
         return (
@@ -75,6 +75,16 @@ export function InterestChart({ halfMonths, freezeDays, today }: { halfMonths: r
       {bars.target.map((step) => (
         <line key={step.fromDay} x1={percent(step.fromDay)} x2={percent(step.toDay)} y1={y(step.share)} y2={y(step.share)} stroke="var(--ink)" strokeWidth="1.4" />
       ))}
+      {targets ? (
+        <g className="chart-words">
+          <text x="2" y="10">
+            {share(bars.scaleTop)} of the ground
+          </text>
+          <text x="2" y={y((bars.target[0]?.share ?? 0) + 0.02) - 1}>
+            target
+          </text>
+        </g>
+      ) : null}
     </svg>
   );
 }

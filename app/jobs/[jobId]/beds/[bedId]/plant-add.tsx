@@ -1,9 +1,9 @@
 "use client";
 
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import type { PlantHit } from "@/app/api/plants/route";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { YearStripSvg } from "@/app/parts/year-strip-svg";
-import type { PlantHit } from "@/app/api/plants/route";
 
 /** Search as one types: any botanical, common, trade or former name. Arrows choose, Enter adds, the field stays for the next plant. */
 export function PlantAdd({ jobId, freezeDays, add }: { jobId: string; freezeDays: readonly (number | null)[]; add: (hit: PlantHit) => void }) {
@@ -85,7 +85,18 @@ export function PlantAdd({ jobId, freezeDays, add }: { jobId: string; freezeDays
       <div id={`${id}-list`} role="listbox" aria-label="Plants found" className={open ? "hits" : "hits empty"}>
         {answer.hits.map((hit, i) => (
           // The keyboard chooses through the field above (aria-activedescendant).
-          <div key={hit.taxon.id} id={`${id}-${i}`} role="option" tabIndex={-1} aria-selected={i === active} className="hit" onPointerEnter={() => setActive(i)} onPointerDown={(event) => event.preventDefault()} onClick={() => choose(hit)} onKeyDown={onKey}>
+          <div
+            key={hit.taxon.id}
+            id={`${id}-${i}`}
+            role="option"
+            tabIndex={-1}
+            aria-selected={i === active}
+            className="hit"
+            onPointerEnter={() => setActive(i)}
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => choose(hit)}
+            onKeyDown={onKey}
+          >
             <span>
               <BotanicalText taxon={hit.taxon} /> <span className="common">{hit.taxon.commonNames[0]}</span>
               {hit.formerName ? <span className="common"> · was {hit.formerName}</span> : null}
@@ -94,13 +105,17 @@ export function PlantAdd({ jobId, freezeDays, add }: { jobId: string; freezeDays
               {hit.sizeWords} · zones {hit.taxon.zoneLow}–{hit.taxon.zoneHigh}
             </span>
             <span className="hit-strip">
-              <YearStripSvg marks={hit.marks} sentence={hit.sentence} idPrefix={`${id}-h${i}`} freezeDays={freezeDays} today={null} />
+              <YearStripSvg marks={hit.marks} sentence={hit.sentence} idPrefix={`${id}-h${i}`} freezeDays={freezeDays} />
             </span>
           </div>
         ))}
       </div>
       <p role="status" className="small soft">
-        {answer.failed ? "The search did not answer. Type on, or reload the page." : query.trim() && answer.query === query.trim() && !open ? `Nothing in the dataset is called “${query.trim()}” or nearly so.` : ""}
+        {answer.failed
+          ? "The search did not answer. Type on, or reload the page."
+          : query.trim() && answer.query === query.trim() && !open
+            ? `Nothing in the dataset is called “${query.trim()}” or nearly so.`
+            : ""}
       </p>
     </div>
   );

@@ -15,8 +15,6 @@ import { TextField } from "./text-field";
 export type RowProps = {
   readonly viewRow: BedViewRow;
   readonly index: number;
-  readonly freezeDays: readonly (number | null)[];
-  readonly today: number | null;
   readonly send: (command: BedCommand) => void;
   readonly apply: (remedy: Remedy) => void;
 };
@@ -28,7 +26,16 @@ function QuantityField({ viewRow, send, name }: Pick<RowProps, "viewRow" | "send
   const { row, quantity } = viewRow;
   const change = (value: { by: "count"; count: number } | { by: "area"; areaSqFt: number }) => send({ type: "change", rowId: row.id, change: { quantity: value } });
   if (row.quantity.by === "count")
-    return <TextField label={`Quantity of ${name}`} className="cell number-cell" text={String(row.quantity.count)} inputMode="numeric" read={countRead} keep={(count) => change({ by: "count", count })} />;
+    return (
+      <TextField
+        label={`Quantity of ${name}`}
+        className="cell number-cell"
+        text={String(row.quantity.count)}
+        inputMode="numeric"
+        read={countRead}
+        keep={(count) => change({ by: "count", count })}
+      />
+    );
   return (
     <output className="computed" title={`for ${row.quantity.areaSqFt} sq ft`}>
       {quantity}
@@ -40,7 +47,8 @@ function QuantityField({ viewRow, send, name }: Pick<RowProps, "viewRow" | "send
 function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" | "index">) {
   const { row, placed, quantity } = viewRow;
   const name = placed ? nameText(placed.taxon) : row.taxonName;
-  const change = (what: Parameters<typeof send>[0] extends infer C ? (C extends { type: "change"; change: infer X } ? X : never) : never) => send({ type: "change", rowId: row.id, change: what });
+  const change = (what: Parameters<typeof send>[0] extends infer C ? (C extends { type: "change"; change: infer X } ? X : never) : never) =>
+    send({ type: "change", rowId: row.id, change: what });
   const byArea = row.quantity.by === "area";
   return (
     <div className="row-detail">
@@ -50,7 +58,14 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
           <select
             id={`by-${row.id}`}
             value={row.quantity.by}
-            onChange={(event) => change({ quantity: event.target.value === "area" ? { by: "area", areaSqFt: Math.max(1, Math.round(quantity * (viewRow.spacingFt ?? 1) ** 2 * 0.866)) } : { by: "count", count: quantity } })}
+            onChange={(event) =>
+              change({
+                quantity:
+                  event.target.value === "area"
+                    ? { by: "area", areaSqFt: Math.max(1, Math.round(quantity * (viewRow.spacingFt ?? 1) ** 2 * 0.866)) }
+                    : { by: "count", count: quantity },
+              })
+            }
           >
             <option value="count">counted by hand</option>
             <option value="area">from the area it fills</option>
@@ -59,12 +74,24 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
         {row.quantity.by === "area" ? (
           <div className="field">
             <span className="soft small">Area to fill, sq ft</span>
-            <TextField label={`Area for ${name}, square feet`} text={String(row.quantity.areaSqFt)} inputMode="decimal" read={areaRead} keep={(areaSqFt) => change({ quantity: { by: "area", areaSqFt } })} />
+            <TextField
+              label={`Area for ${name}, square feet`}
+              text={String(row.quantity.areaSqFt)}
+              inputMode="decimal"
+              read={areaRead}
+              keep={(areaSqFt) => change({ quantity: { by: "area", areaSqFt } })}
+            />
           </div>
         ) : null}
         <div className="field wide">
           <span className="soft small">Remarks</span>
-          <TextField label={`Remarks for ${name}`} text={row.remarks} read={textRead(500)} keep={(remarks) => change({ remarks })} placeholder="multi-stem, matched, by the door …" />
+          <TextField
+            label={`Remarks for ${name}`}
+            text={row.remarks}
+            read={textRead(500)}
+            keep={(remarks) => change({ remarks })}
+            placeholder="multi-stem, matched, by the door …"
+          />
         </div>
         <label className="check">
           <input type="checkbox" checked={row.existing} onChange={(event) => change({ existing: event.target.checked })} /> stands there already and stays
@@ -84,8 +111,8 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
       {placed ? (
         <p className="small soft">
           {byArea ? `${quantity} plants on a triangular grid. ` : ""}
-          Grows {plantSizeRangeText(placed.taxon.heightFt)} high, {plantSizeRangeText(placed.taxon.spreadFt)} wide in about {placed.taxon.matureYears} years; {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")};{" "}
-          {placed.taxon.moisture.join(", ")} soil. {viewRow.sentence}
+          Grows {plantSizeRangeText(placed.taxon.heightFt)} high, {plantSizeRangeText(placed.taxon.spreadFt)} wide in about {placed.taxon.matureYears} years;{" "}
+          {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")}; {placed.taxon.moisture.join(", ")} soil. {viewRow.sentence}
         </p>
       ) : null}
     </div>
@@ -93,7 +120,7 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
 }
 
 /** One plant of the list with its year. The letter is the handle: drag it, or Alt with the arrows; Delete takes the plant out. */
-export function PlantRow({ viewRow, index, freezeDays, today, send, apply }: RowProps) {
+export function PlantRow({ viewRow, index, send, apply }: RowProps) {
   const [open, setOpen] = useState(false);
   const [dropping, setDropping] = useState(false);
   const { row, placed, letter } = viewRow;
@@ -141,10 +168,11 @@ export function PlantRow({ viewRow, index, freezeDays, today, send, apply }: Row
         </td>
         <th scope="row" className="name-cell">
           <button type="button" className="name-button" aria-expanded={open} onClick={() => setOpen(!open)}>
-            {placed ? <BotanicalText taxon={placed.taxon} /> : <span className="botanical">{row.taxonName}</span>} <span className="common">{placed?.taxon.commonNames[0] ?? "no longer in the dataset"}</span>
+            {placed ? <BotanicalText taxon={placed.taxon} /> : <span className="botanical">{row.taxonName}</span>}
           </button>
-          {row.existing ? <span className="common"> · existing, stays</span> : null}
-          {row.remarks ? <span className="common remark"> · {row.remarks}</span> : null}
+          <span className="common second-line">
+            {[placed?.taxon.commonNames[0] ?? "no longer in the dataset", row.existing ? "existing, stays" : "", row.remarks].filter(Boolean).join(" · ")}
+          </span>
         </th>
         <td className="qty-cell" data-label="Qty">
           <QuantityField viewRow={viewRow} send={send} name={name} />
@@ -171,7 +199,7 @@ export function PlantRow({ viewRow, index, freezeDays, today, send, apply }: Row
           />
         </td>
         <td className="year-cell">
-          <YearStripSvg marks={viewRow.marks} sentence={viewRow.sentence} idPrefix={`y-${row.id}`} freezeDays={freezeDays} today={today} />
+          <YearStripSvg marks={viewRow.marks} sentence={viewRow.sentence} idPrefix={`y-${row.id}`} freezeDays={null} />
         </td>
       </tr>
       {open ? (

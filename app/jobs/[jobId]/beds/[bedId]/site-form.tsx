@@ -1,13 +1,25 @@
 "use client";
 
-import { FACINGS, PRESSURES, type BedSite } from "@/lib/ground/bed";
+import { type BedSite, FACINGS, PRESSURES } from "@/lib/ground/bed";
 import { LIGHTS, MOISTURES } from "@/lib/plants/vocabulary";
 import { phRead } from "./field-readers";
 import { TextField } from "./text-field";
 
 const LIGHT_WORDS = { sun: "full sun (6 h or more)", part: "part shade (3–6 h)", shade: "shade (under 3 h)" } as const;
 
-function Choice<T extends string>({ label, value, options, words, choose }: { label: string; value: T; options: readonly T[]; words?: Readonly<Record<T, string>>; choose: (value: T) => void }) {
+function Choice<T extends string>({
+  label,
+  value,
+  options,
+  words,
+  choose,
+}: {
+  label: string;
+  value: T;
+  options: readonly T[];
+  words?: Readonly<Record<T, string>>;
+  choose: (value: T) => void;
+}) {
   return (
     <label className="field">
       {label}
@@ -36,7 +48,15 @@ export function SiteForm({ site, change }: { site: BedSite; change: (site: Parti
       <Choice label="Soil moisture" value={site.moisture} options={MOISTURES} choose={(moisture) => change({ moisture })} />
       <div className="field">
         <span className="soft small">Soil pH</span>
-        <TextField label="Soil pH" className="short" text={site.ph === null ? "" : String(site.ph)} placeholder="not tested" inputMode="decimal" read={phRead} keep={(ph) => change({ ph })} />
+        <TextField
+          label="Soil pH"
+          className="short"
+          text={site.ph === null ? "" : String(site.ph)}
+          placeholder="not tested"
+          inputMode="decimal"
+          read={phRead}
+          keep={(ph) => change({ ph })}
+        />
       </div>
       <Choice label="Road salt" value={site.salt} options={PRESSURES} choose={(salt) => change({ salt })} />
       <Choice label="Deer" value={site.deer} options={PRESSURES} choose={(deer) => change({ deer })} />

@@ -1,4 +1,5 @@
 import type { Severity } from "@/lib/findings/finding";
+import { MONTHS } from "@/lib/plants/thirds";
 import { dayText } from "@/lib/season/sentence";
 
 /** Head of the list: columns, and the months over the strips with the freeze dates named. */
@@ -45,8 +46,8 @@ export function YearHead({ counts, freezeDays, today }: { counts: Readonly<Recor
               )}
             </div>
             <div className="month-foot">
-              {[..."JFMAMJJASOND"].map((letter, i) => (
-                <span key={`${i}${letter}`}>{letter}</span>
+              {MONTHS.map((month) => (
+                <span key={month}>{month.charAt(0)}</span>
               ))}
             </div>
           </div>

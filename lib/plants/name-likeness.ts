@@ -121,7 +121,7 @@ function likenessAfresh(asked: AskedWord, own: OwnWord): number {
     const edits = editDistance(text, word, most);
     if (edits <= most) return 1 - (edits * 1.15) / Math.max(text.length, word.length) - start;
   }
-  if (!asked.open || word.length < text.length || start > 0) return 0;
+  if (!asked.open || word.length < text.length || (start > 0 && text.charCodeAt(0) !== word.charCodeAt(1))) return 0;
   const begun = prefixDistance(text, word, Math.min(most, 2));
   return begun <= Math.min(most, 2) ? 0.9 - (begun * 1.3) / text.length : 0;
 }

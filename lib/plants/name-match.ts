@@ -84,7 +84,7 @@ function epithetsReading(name: { epithets: readonly string[] }, rest: readonly N
   for (let used = 1; used <= Math.min(epithets.length + 1, rest.length); used++) {
     const written = rest.slice(0, used);
     const joined = written.map((token) => token.text).join("");
-    let likeness = used === 1 || joined === whole ? epithetLikeness(joined, whole, isKnown) : 0;
+    let likeness = epithetLikeness(joined, whole, isKnown);
     if (used === epithets.length) {
       const each = epithets.map((epithet, i) => {
         const token = written[i];

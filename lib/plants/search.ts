@@ -30,7 +30,7 @@ const SHORTLIST_ONE_WORD = 240;
 /** So many of the best are ranked by Fuse.js as well. */
 const FUSED = 24;
 /** Share of Fuse.js in the score; the rest is the likeness of words. */
-const FUSE_SHARE = 0.5;
+const FUSE_SHARE = 0.15;
 const LEAST_SCORE = 0.3;
 /** Below it a second search forgives more. */
 const DOUBTFUL = 0.6;
@@ -111,16 +111,15 @@ function begunWords(index: PlantIndex, text: string): string[] {
   return begun.slice(0, 40);
 }
 
-/** Two neighbors swapped cost the inverted index two edits; in a short word try them outright. */
-function swappedWords(index: PlantIndex, text: string): string[] {
-  if (text.length > 5 || text.length < 3) return [];
+/** The word with two neighbors swapped, at each of its first places. */
+function swaps(text: string, places: number): string[] {
   const out: string[] = [];
-  for (let i = 0; i + 1 < text.length; i++) {
-    const swapped = `${text.slice(0, i)}${text[i + 1] ?? ""}${text[i] ?? ""}${text.slice(i + 2)}`;
-    if (swapped !== text && isWord(index, swapped)) out.push(swapped);
-  }
+  for (let i = 0; i + 1 < text.length && i < places; i++) if (text[i] !== text[i + 1]) out.push(`${text.slice(0, i)}${text[i + 1] ?? ""}${text[i] ?? ""}${text.slice(i + 2)}`);
   return out;
 }
+
+/** Two neighbors swapped cost the inverted index two edits; in a short word try them outright. */
+const swappedWords = (index: PlantIndex, text: string): string[] => (text.length > 5 || text.length < 3 ? [] : swaps(text, 4).filter((word) => isWord(index, word)));
 
 function shortlistQuery(index: PlantIndex, asked: AskedName, generous: boolean): Query {
   const single = asked.words.length === 1;
@@ -132,7 +131,12 @@ function shortlistQuery(index: PlantIndex, asked: AskedName, generous: boolean):
     // A word that stands in some name is not taken for a misspelling.
     if (isWord(index, text)) return [{ queries: [text], prefix }];
     const spare = [...swappedWords(index, text), ...(word.open ? begunWords(index, text) : [])];
-    return [{ queries: [text], prefix, fuzzy: (generous ? word.edits : Math.min(2, word.edits)) || false }, ...(spare.length ? [{ queries: spare, boostTerm: () => 0.5 }] : [])];
+    const begun = word.open && text.length > 4 ? swaps(text, 3) : [];
+    return [
+      { queries: [text], prefix, fuzzy: (generous ? word.edits : Math.min(2, word.edits)) || false },
+      ...(spare.length ? [{ queries: spare, boostTerm: () => 0.5 }] : []),
+      ...(begun.length ? [{ queries: begun, prefix: true, boostTerm: () => 0.5 }] : []),
+    ];
   });
   const joined = asked.pairs.flatMap((pair): Query[] => {
     if (pair.text.length < 6) return [];

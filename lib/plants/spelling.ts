@@ -70,7 +70,7 @@ export function lettersApart(a: number, b: number): number {
   return (((bits + (bits >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
 }
 
-const LATIN_ENDINGS = /(?:ensis|ense|orum|arum|ius|ium|iae|us|um|is|ae|ii|as|os|a|e|i)$/;
+const LATIN_ENDINGS = /(?:iae|us|um|is|ae|ii|as|os|a|e|i)$/;
 
 /**
  * A word without what writers of Latin differ in: the ending (gender: alatus, alata), doubled letters (sieboldii, pensylvanica),

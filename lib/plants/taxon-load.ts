@@ -254,6 +254,17 @@ function inheritable(values: Resolved): Resolved {
   return { ...rest, sourceOf: values.sourceOf };
 }
 
+/**
+ * What an entry takes over from the entry named as its parent. A table's symbol and rows stay with their species: another species
+ * built on it has the values by analogy, so their source is common practice.
+ */
+function entryBase(parent: Resolved, entry: EntryFile): Resolved {
+  const base = inheritable(parent);
+  if (entry.parent !== undefined && (entry.name === entry.parent || entry.name.startsWith(`${entry.parent} `))) return base;
+  const { usda: _usda, ...rest } = base;
+  return { ...rest, sourceOf: Object.fromEntries(Object.keys(base.sourceOf).map((field) => [field, DEFAULT_SOURCE])) };
+}
+
 function entryTaxa(file: string, genus: GenusFile, entry: EntryFile, base: Resolved, faults: Fault[]): { own: Resolved; taxa: Taxon[] } {
   const { name, abstract, parent: _parent, cultivars, ...values } = entry;
   const own = inherit(base, values);
@@ -308,7 +319,7 @@ export function genusTaxa(file: string, data: unknown): { taxa: Taxon[]; faults:
   for (const entry of parsed.data.taxa) {
     const parent = entry.parent ? done.get(entry.parent) : undefined;
     if (entry.parent && !parent) faults.push({ file, taxon: entry.name, field: "parent", message: `"${entry.parent}" does not stand above it in this file` });
-    const result = entryTaxa(file, parsed.data, entry, parent ? inheritable(parent) : { sourceOf: {} }, faults);
+    const result = entryTaxa(file, parsed.data, entry, parent ? entryBase(parent, entry) : { sourceOf: {} }, faults);
     done.set(entry.name, result.own);
     taxa.push(...result.taxa);
   }

@@ -10,12 +10,15 @@ export const CASE_KINDS = [
   "doubled letter",
   "swapped letters",
   "two errors",
+  "by ear",
   "word order",
   "abbreviated",
   "common name",
   "trade name",
   "former name",
+  "joined or parted",
   "half typed",
+  "half typed with an error",
 ] as const;
 export type CaseKind = (typeof CASE_KINDS)[number];
 export type SearchCase = {
@@ -54,6 +57,35 @@ const swapped: Slip = (word, random) => {
   const i = drawn(places, random);
   return `${word.slice(0, i)}${word[i + 1] ?? ""}${word[i] ?? ""}${word.slice(i + 2)}`;
 };
+/** Written as heard. */
+const SOUNDS: readonly (readonly [RegExp, string])[] = [
+  [/ph/, "f"],
+  [/y/, "i"],
+  [/ae/, "e"],
+  [/oe/, "e"],
+  [/rh/, "r"],
+  [/th/, "t"],
+  [/ch/, "k"],
+  [/ck/, "k"],
+  [/c(?=[aou])/, "k"],
+  [/c(?=[ei])/, "s"],
+  [/qu/, "kw"],
+  [/x/, "ks"],
+  [/([lmnprst])\1/, "$1"],
+  [/ii$/, "i"],
+  [/ei/, "ie"],
+  [/ou/, "u"],
+  [/ea/, "ee"],
+  [/z/, "s"],
+  [/i(?=[bdlmnt])/, "e"],
+  [/er/, "ar"],
+];
+const heard: Slip = (word, random) => {
+  const fitting = SOUNDS.filter(([sound]) => sound.test(word));
+  if (fitting.length === 0) return word;
+  const [sound, written] = drawn(fitting, random);
+  return word.replace(sound, written);
+};
 const SLIPS: readonly Slip[] = [changed, dropped, doubled, swapped];
 
 /** One word of at least five letters with a slip of the hand in it. */
@@ -81,7 +113,8 @@ function abbreviated(plant: PlantDoc, random: () => number): string | null {
   const short = (word: string, letters: number) => (/\.$/.test(word) || word.length <= letters + 1 ? word : `${word.slice(0, letters)}.`);
   const head = random() < 0.5 ? short(genus, 4) : genus;
   const quote = random() < 0.4 ? "'" : "";
-  return `${head} ${rest.map((word) => short(word, 3)).join(" ")} ${quote}${epithet}${quote}${random() < 0.3 ? " type" : ""}`;
+  const text = `${head} ${rest.map((word) => short(word, 3)).join(" ")} ${quote}${epithet}${quote}${random() < 0.3 ? " type" : ""}`;
+  return random() < 0.3 ? text.replace(/\./g, "").toLowerCase() : text;
 }
 
 /** "bluestar" for Blue Star, "lime light" for Limelight. */
@@ -113,6 +146,8 @@ function caseText(kind: CaseKind, plant: PlantDoc, random: () => number, isShare
       return slipped(asSold, swapped);
     case "two errors":
       return slipped(asSold, drawn(SLIPS, random), drawn(SLIPS, random));
+    case "by ear":
+      return slipped(asSold, heard, heard);
     case "word order": {
       const words = nameWords(asSold);
       return words.length < 2 ? null : shuffled(words, random).join(" ");
@@ -137,6 +172,12 @@ function caseText(kind: CaseKind, plant: PlantDoc, random: () => number, isShare
       const words = nameWords(asSold);
       const last = words.at(-1) ?? "";
       return last.length < 6 ? null : [...words.slice(0, -1), last.slice(0, Math.ceil(last.length * 0.6))].join(" ");
+    }
+    case "half typed with an error": {
+      const words = nameWords(asSold);
+      const last = words.at(-1) ?? "";
+      if (last.length < 7) return null;
+      return withSlip([...words.slice(0, -1), last.slice(0, Math.ceil(last.length * 0.7))], drawn(SLIPS, random), random)?.join(" ") ?? null;
     }
   }
 }
@@ -173,6 +214,9 @@ function amiss(query: readonly string[], name: readonly string[], apart: (typed:
   return sum + free.reduce((letters, word) => letters + word.length * 0.5, 0);
 }
 
+/** The words with each two neighbors written as one, and as they are. */
+const joinings = (words: readonly string[]): string[][] => [[...words], ...words.slice(1).map((word, i) => [...words.slice(0, i), `${words[i] ?? ""}${word}`, ...words.slice(i + 2)])];
+
 const MOST_APART = 4;
 
 /**
@@ -206,16 +250,19 @@ function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: reado
   const words = nameWords(query);
   const known = new Map<string, number>();
   const stops = new Set([...query.matchAll(/([A-Za-z]+)\./g)].map((match) => (match[1] ?? "").toLowerCase()));
-  const last = kind === "half typed" ? words.at(-1) : undefined;
+  const last = kind.startsWith("half typed") ? words.at(-1) : undefined;
   const apart = (typed: string, word: string): number => {
     const key = `${typed} ${word}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const edits = (stops.has(typed) || typed === last) && word.startsWith(typed) ? 0 : Math.min(editDistance(typed, word, MOST_APART), typed.length);
+    const edits = (stops.has(typed) || typed === last || (kind === "abbreviated" && typed.length < 5)) && word.startsWith(typed) ? 0 : Math.min(editDistance(typed, word, MOST_APART), typed.length);
     known.set(key, edits);
     return edits;
   };
-  const nearest = (reading: Reading | undefined) => Math.min(...(reading?.names ?? []).map((name) => amiss(words, name, apart)));
+  const joins = kind === "joined or parted";
+  const queries = joins ? joinings(words) : [words];
+  const nearest = (reading: Reading | undefined) =>
+    Math.min(...queries.flatMap((typed) => (reading?.names ?? []).flatMap((name) => (joins ? joinings(name) : [name]).map((own) => amiss(typed, own, apart)))));
   const mine = nearest(read[own]);
   const shown = new Set(read[own]?.shown);
   const right = [plant.id];

@@ -21,8 +21,8 @@ afterAll(async () => {
 });
 
 async function plantAdd(on: Page, typed: string, expected: string) {
-  await on.getByRole("combobox").fill(typed);
-  await on.getByRole("option").filter({ hasText: expected }).first().waitFor();
+  await on.getByRole("combobox", { name: /Add a plant/ }).fill(typed);
+  await on.getByRole("listbox").getByRole("option").filter({ hasText: expected }).first().waitFor();
   await on.keyboard.press("Enter");
   await on.locator(".plant-row").filter({ hasText: expected }).waitFor();
 }

@@ -1,0 +1,26 @@
+// Finds what a published list means: one taxon, or a genus as a whole.
+import { matchName } from "./name-match";
+import type { PublishedName } from "./published-lists";
+import { plantIndex } from "./search";
+import type { Taxon } from "./taxon";
+
+export type FoundTaxa = { readonly kind: "taxon"; readonly taxon: Taxon } | { readonly kind: "genus"; readonly genus: string; readonly taxa: readonly Taxon[] };
+export type TaxonFinder = (name: PublishedName) => FoundTaxa | null;
+
+/** A finder over the dataset. It answers only where the name is one of the taxon's own; another cultivar's species does not stand in. */
+export function taxonFinder(taxa: readonly Taxon[]): TaxonFinder {
+  const index = plantIndex(taxa);
+  const byId = new Map(taxa.map((t) => [t.id, t]));
+  const genera = new Map<string, Taxon[]>();
+  for (const taxon of taxa) genera.set(taxon.genus, [...(genera.get(taxon.genus) ?? []), taxon]);
+  return ({ printed, names }) => {
+    for (const name of names ?? [printed]) {
+      const genus = genera.get(name);
+      if (genus) return { kind: "genus", genus: name, taxa: genus };
+      const match = matchName(index, name);
+      const taxon = match?.sure && !match.fallback ? byId.get(match.taxonId) : undefined;
+      if (taxon) return { kind: "taxon", taxon };
+    }
+    return null;
+  };
+}

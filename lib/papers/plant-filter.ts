@@ -79,13 +79,13 @@ export function filterRead(params: { readonly get: (name: string) => string | nu
     month: Number.isInteger(month) && month >= 1 && month <= 12 ? month - 1 : null,
     colors: listOf(COLOR_FAMILIES, params.get("color")),
     feature: among(FEATURE_KINDS, params.get("show")),
-    evergreen: params.has("evergreen"),
-    native: params.has("native"),
+    evergreen: params.get("evergreen") !== null,
+    native: params.get("native") !== null,
     deer: among(["sometimes", "rarely"] as const, params.get("deer")),
     salt: among(["medium", "high"] as const, params.get("salt")),
     wet: among(["brief", "yes"] as const, params.get("wet")),
-    toxicFree: params.has("harmless"),
-    own: params.has("own"),
+    toxicFree: params.get("harmless") !== null,
+    own: params.get("own") !== null,
   };
 }
 

@@ -68,7 +68,8 @@ export function usdaChecks(taxon: Taxon, row: UsdaRow): UnexplainedValue[] {
   const check = (field: string, ours: string, theirs: string, agrees: boolean) => checkedValue(taxon, field, SOURCE, ours, theirs, agrees);
   const values: (UnexplainedValue | null)[] = [];
   const woody = WOODY.includes(taxon.kind);
-  if (row.heightFt !== null) values.push(check("height", rangeText(taxon.heightFt), rangeText([row.heightFt, row.heightFt]), rangesAgree(taxon.heightFt, [row.heightFt, row.heightFt])));
+  if (row.heightFt !== null)
+    values.push(check("height", rangeText(taxon.heightFt), rangeText([row.heightFt, row.heightFt]), rangesAgree(taxon.heightFt, [row.heightFt, row.heightFt])));
   if (row.minTempF !== null) {
     const zone = zoneOfMinTemp(row.minTempF);
     values.push(check("zones", `zone ${taxon.zoneLow}`, `native range to ${row.minTempF} °F (zone ${zone})`, zone - taxon.zoneLow <= 1));

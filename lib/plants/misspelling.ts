@@ -27,7 +27,7 @@ export function epithetLikeness(written: string, known: string, isKnown: (word: 
   const most = editsOfHand(Math.min(written.length, known.length));
   const edits = editDistance(written, known, most);
   if (edits > most || edits === 0) return 0;
-  if (/flor/.test(written) !== /flor/.test(known) && /fol/.test(written) !== /fol/.test(known)) return 0;
+  if (/flor/.test(written) !== /flor/.test(known) && /fol(?!r)/.test(written) !== /fol(?!r)/.test(known)) return 0;
   if (written.charCodeAt(0) !== known.charCodeAt(0) && !(written[0] === known[1] && written[1] === known[0])) return 0;
   if (edits > 1 && sharedStart(written, known) >= 0.6 * Math.min(written.length, known.length)) return 0;
   return edits === 1 ? 0.85 : 0.75;

@@ -41,14 +41,28 @@ function writings(text: string): string[] {
   return [...new Set([text, outside, ...parts, ...inside].map((part) => part.trim()).filter(Boolean))];
 }
 
+/** Whether a written name says which cultivar: "arborvitae" does not, "Steeplechase arborvitae" does. */
+function namesCultivar(taxon: PlantDoc, words: readonly string[]): boolean {
+  const own = new Set([taxon.cultivar, taxon.tradeDesignation].flatMap((text) => (text ? nameWords(`'${text}'`) : [])));
+  return words.some((word) => own.has(word));
+}
+
+/** A common name that one cultivar alone carries, as "PeeGee hydrangea": not sure, and nothing when it is one bare word. */
+function commonFound<T extends PlantDoc>(plant: NamedPlant<T> | null, words: readonly string[], factor: number): Found<T> | null {
+  if (plant?.kind !== "common" || !isCultivar(plant.taxon) || namesCultivar(plant.taxon, words)) return foundAs(plant, factor, true);
+  return words.length === 1 ? null : foundAs(plant, factor * 0.8, false);
+}
+
+/** A name that stands in the table word for word, sorted, or in another Latin spelling. */
 function exactFound<T extends PlantDoc>(table: NameTable<T>, words: readonly string[]): Found<T> | null {
-  if (words.length === 1 && table.ofGenus.has(words[0] ?? "")) return null;
+  const [first] = words;
+  const isGenus = table.genera.has(first ?? "");
+  if (words.length === 1 && isGenus) return null;
   const exact = oneMeant(table.exact.get(words.join(" ")));
-  // "arborvitae" is no name of the one cultivar that carries it bare.
-  if (exact?.kind === "common" && words.length === 1 && isCultivar(exact.taxon)) return null;
-  if (exact) return foundAs(exact, 1, true);
+  if (exact) return commonFound(exact, words, 1);
   const sorted = oneMeant(table.sorted.get([...words].sort().join(" ")));
-  if (sorted) return foundAs(sorted, 0.97, true);
+  // "Delphinium belladonna" is a species, not the belladonna delphinium: behind a genus only an order that names the cultivar.
+  if (sorted && (!isGenus || !isCultivar(sorted.taxon) || namesCultivar(sorted.taxon, words))) return commonFound(sorted, words, 0.97);
   const folded = table.folded.get(nameFold(words));
   return folded?.length === 1 || words.length > 1 ? foundAs(oneMeant(folded), 0.96, false) : null;
 }
@@ -131,19 +145,31 @@ function commonWords(taxon: PlantDoc): Set<string> {
   return new Set([taxon.genus, ...taxon.commonNames].flatMap(nameWords));
 }
 
-/** The words behind the botanical name, read as a cultivar of it. */
+/** Whether the words are a common name, or the end of one: "red maple", but not "red" and not "chameleon" for the chameleon plant. */
+function isCalled(taxon: PlantDoc, rest: readonly NameToken[]): boolean {
+  const extra = commonWords(taxon);
+  const nouns = new Set(taxon.commonNames.flatMap((name) => nameWords(name).slice(-1)));
+  return rest.every((token) => !token.quoted && extra.has(token.text)) && rest.some((token) => nouns.has(token.text));
+}
+
+/**
+ * The words behind the botanical name, read as a cultivar of it.
+ * @param below whether an unknown lower rank may stand before the quotes: "Euonymus fortunei var. radicans 'Coloratus'"
+ */
 function cultivarReading<T extends PlantDoc>(
   cultivars: readonly NamedCultivar<T>[],
   rest: readonly NameToken[],
   isKnown: (word: string) => boolean,
+  below: boolean,
 ): { plant: NamedCultivar<T>; likeness: number; exact: boolean } | null {
-  const whole = cultivarNamed(cultivars, rest, isKnown);
-  if (whole) return { ...whole, exact: whole.likeness === 1 };
+  const all = cultivarNamed(cultivars, rest, isKnown);
+  if (all) return { ...all, exact: all.likeness === 1 };
   const quoted = rest.filter((token) => token.quoted);
   if (quoted.length > 0 && quoted.length < rest.length) {
     const named = cultivarNamed(cultivars, quoted, isKnown);
     const extra = named ? commonWords(named.plant.taxon) : new Set<string>();
-    if (named) return { ...named, likeness: named.likeness * 0.9, exact: named.likeness === 1 && rest.every((token) => token.quoted || extra.has(token.text)) };
+    const whole = rest.every((token) => token.quoted || extra.has(token.text));
+    if (named && (whole || below)) return { ...named, likeness: named.likeness * 0.9, exact: named.likeness === 1 && whole };
   }
   for (let length = rest.length - 1; length > 0; length--) {
     for (const head of [rest.slice(0, length), rest.slice(rest.length - length)]) {
@@ -166,20 +192,17 @@ function botanicalReading<T extends PlantDoc>(name: BotanicalName<T>, siblings: 
   const cut = reading.likeness < 0.7;
   const { species } = name;
   if (rest.length === 0) return species && !cut ? foundAs(species, reading.likeness, reading.likeness === 1) : null;
-  const cultivar = cultivarReading(name.cultivars, rest, isKnown);
+  const cultivar = cultivarReading(name.cultivars, rest, isKnown, name.epithets.length > 0);
   if (cultivar) {
     if (cut && !cultivar.exact) return null;
     return foundAs(cultivar.plant, reading.likeness * cultivar.likeness, cultivar.exact && reading.likeness === 1);
   }
   if (!species || cut) return null;
-  const extra = commonWords(species.taxon);
-  if (rest.every((token) => !token.quoted && extra.has(token.text))) return foundAs(species, reading.likeness * 0.98, reading.likeness === 1);
+  if (isCalled(species.taxon, rest)) return foundAs(species, reading.likeness * 0.98, reading.likeness === 1);
   // An epithet is given once in a genus (ICNCP, denomination class): under a sibling's name it is still that plant.
-  const alone = cultivarNamed(
-    siblings.filter(({ words: own }) => own.length > 1 || !isLatinLike(own[0] ?? "")),
-    rest,
-    () => true,
-  );
+  // Latin and one-word epithets recur all the same ('Glauca Nana', 'Morton').
+  const telling = siblings.filter(({ words: own, joined }) => own.length > 1 && joined.length > 8 && !own.every((word) => isLatinLike(word) || table.epithets.has(word)));
+  const alone = cultivarNamed(telling, rest, () => true);
   if (alone?.likeness === 1) return foundAs(alone.plant, reading.likeness * 0.8, false);
   return { taxon: species.taxon, confidence: 0.5 * reading.likeness, sure: false, fallback: true };
 }
@@ -203,10 +226,9 @@ function partsFound<T extends PlantDoc>(table: NameTable<T>, tokens: readonly Na
     }
     // Genus and cultivar without the species: "Hydrangea 'Limelight'".
     const [only] = rest;
-    const latin = rest.length === 1 && only && !only.quoted && isLatinLike(only.text);
-    const cultivar = latin ? null : cultivarReading(all, rest, (word) => table.knownWords.has(word));
-    if (cultivar && !(rest.length > 1 && rest.some((token) => token.quoted) && !cultivar.exact))
-      found.push({ taxon: cultivar.plant.taxon, confidence: 0.96 * likeness * cultivar.likeness, sure: cultivar.exact && likeness === 1, fallback: false });
+    const latin = rest.length === 1 && only && !only.quoted && (table.epithets.has(only.text) || (!only.capital && isLatinLike(only.text)));
+    const cultivar = latin ? null : cultivarReading(all, rest, (word) => table.knownWords.has(word), false);
+    if (cultivar) found.push({ taxon: cultivar.plant.taxon, confidence: 0.96 * likeness * cultivar.likeness, sure: cultivar.exact && likeness === 1, fallback: false });
   }
   found.sort((a, b) => b.confidence - a.confidence);
   const [best, ...others] = found;
@@ -226,15 +248,19 @@ function misspeltFound<T extends PlantDoc>(index: PlantIndex<T>, text: string, w
   return foundAs(oneMeant(found.filter((one) => one.likeness === best)), 0.9 * best, false);
 }
 
+/** "Cornus kousa × florida": a hybrid is neither of its parents. */
+const isHybridFormula = (text: string): boolean => /\p{Ll}{3,}\s*[×✕]\s*\p{L}|\p{Ll}{3,}\s+x\s+\p{L}/u.test(text.replace(/^\s*\p{L}+\.?\s+/u, ""));
+
 /** "Quercus alba" by its letters: a capital genus and a lower case epithet; such a name means that species and no other. */
 const isBotanicalWriting = (text: string): boolean => /^\s*[^\p{L}]*\p{Lu}\p{Ll}+\.?\s+(?:[×x]\s*)?\p{Ll}/u.test(text);
 
 function textFound<T extends PlantDoc>(index: PlantIndex<T>, text: string): Found<T> | null {
   const table = index.table();
-  const all = writings(text).map((writing) => {
+  const all = writings(text).flatMap((writing) => {
     const { tokens, loose } = parseName(writing);
     const kept = tokens.filter((token) => !token.optional);
-    return { writing, tokens: kept, words: kept.map((token) => token.text), loose };
+    // What looks like an author may be an epithet's initials: "Calluna vulgaris H. E. Beale".
+    return (kept.length < tokens.length ? [kept, tokens] : [kept]).map((read) => ({ writing, tokens: read, words: read.map((token) => token.text), loose }));
   });
   const [whole] = all;
   if (!whole) return null;
@@ -248,7 +274,7 @@ function textFound<T extends PlantDoc>(index: PlantIndex<T>, text: string): Foun
     const found = doubt(exactFound(table, words) ?? partsFound(table, tokens), loose);
     if (found && (!best || (found.sure && !best.sure) || (found.sure === best.sure && found.confidence > best.confidence))) best = found;
   }
-  if (best) return best;
+  if (best) return best.fallback && isHybridFormula(text) ? null : best;
   if (botanical.some(({ writing, words }) => words.length > 1 && isBotanicalWriting(writing))) return null;
 
   for (const { words, loose } of all) {

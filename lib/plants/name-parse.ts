@@ -9,6 +9,8 @@ export type NameToken = {
   readonly optional: boolean;
   /** Stood in quotes: part of a cultivar epithet. */
   readonly quoted: boolean;
+  /** Began with a capital. */
+  readonly capital: boolean;
 };
 
 export type ParsedName = {
@@ -21,6 +23,8 @@ export type ParsedName = {
 
 const RANKS = new Set(["var", "ssp", "subsp", "subvar", "forma", "fo", "cv", "cvs", "cultivar", "syn", "spp", "sp", "nothosubsp", "group", "gp", "grp"]);
 const LOOSE = new Set(["type", "types", "series", "similar", "equal", "approved"]);
+/** Short forms that begin a cultivar epithet: "Mt. St. Helens", "Mrs. Moon". */
+const TITLES = new Set(["st", "mt", "ft", "dr", "mr", "mrs", "no", "gen"]);
 const MARKS = /[™®©℠]|\((?:tm|r)\)/gi;
 /** "PP12874", "USPP #20,670", "PPAF": plant patents stand on labels beside the name. */
 const PATENTS = /\(?\b(?:us\s*)?(?:pp\s*#?\s*\d[\d,]*|ppaf|pbraf|cbraf)\b\)?/gi;
@@ -76,14 +80,15 @@ const isLowerCase = (word: Word | undefined): boolean => word !== undefined && !
 function isAuthorLike(word: Word, before: Word | undefined, beforeIsAuthor: boolean): boolean {
   if (word.quoted || !before || !/^[A-Z]/.test(word.raw)) return false;
   if (beforeIsAuthor) return word.stop || /[&)]/.test(word.after);
-  return word.stop && (isLowerCase(before) || word.after.includes("(")) && word.text !== "st";
+  return word.stop && (isLowerCase(before) || word.after.includes("(")) && !TITLES.has(word.text);
 }
 
-function isNoise(word: Word, first: boolean): boolean {
+function isNoise(word: Word, place: number, shouted: boolean): boolean {
   if (word.quoted) return false;
   if (word.text === "x") return true;
-  if (first) return false;
-  if (word.stop && (word.raw === "f" || word.raw === "v" || word.text === "ex")) return true;
+  if (place === 0) return false;
+  // "f." is forma, and in a list all in capitals so is "F." behind a species; else it is an initial.
+  if (word.stop && (word.raw === "f" || word.raw === "v" || word.text === "ex" || (shouted && place > 1 && word.raw === "F"))) return true;
   return RANKS.has(word.text) || LOOSE.has(word.text);
 }
 
@@ -96,11 +101,12 @@ export function parseName(text: string): ParsedName {
   const tokens: NameToken[] = [];
   let loose = false;
   let author = false;
+  const shouted = !/[a-z]/.test(text);
   words.forEach((word, i) => {
     if (!word.quoted && i > 0 && LOOSE.has(word.text)) loose = true;
-    if (isNoise(word, i === 0)) return;
+    if (isNoise(word, i, shouted)) return;
     author = isAuthorLike(word, words[i - 1], author);
-    tokens.push({ text: word.text, abbreviated: word.stop && !word.quoted, optional: author, quoted: word.quoted });
+    tokens.push({ text: word.text, abbreviated: word.stop && !word.quoted, optional: author, quoted: word.quoted, capital: /^[A-Z]/.test(word.raw) });
   });
   return { tokens, loose, open: /[\p{L}\p{N}]$/u.test(text) };
 }

@@ -21,13 +21,15 @@ export type NameTable<T extends PlantDoc> = {
   readonly exact: ReadonlyMap<string, readonly NamedPlant<T>[]>;
   /** Common names with their words sorted: "maple, red" is red maple. */
   readonly sorted: ReadonlyMap<string, readonly NamedPlant<T>[]>;
-  /** Names by `nameFold`: other endings, doubled letters, parted words. */
+  /** Names without a cultivar by `nameFold`: other endings, doubled letters, parted words. */
   readonly folded: ReadonlyMap<string, readonly NamedPlant<T>[]>;
   readonly genera: ReadonlyMap<string, readonly BotanicalName<T>[]>;
   /** Plants by genus, the accepted one only. */
   readonly ofGenus: ReadonlyMap<string, readonly T[]>;
   /** Plants by their epithet or trade designation alone, as one run of letters. */
   readonly ofEpithet: ReadonlyMap<string, readonly NamedPlant<T>[]>;
+  /** Every epithet of a botanical name. */
+  readonly epithets: ReadonlySet<string>;
   /** Every word of every name: a known word is not a misspelling of another. */
   readonly knownWords: ReadonlySet<string>;
 };
@@ -69,6 +71,7 @@ export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> 
   const genera = new Map<string, BotanicalName<T>[]>();
   const ofGenus = new Map<string, T[]>();
   const ofEpithet = new Map<string, NamedPlant<T>[]>();
+  const epithets = new Set<string>();
   const knownWords = new Set<string>();
 
   const botanicalName = (words: readonly string[]): BotanicalName<T> | null => {
@@ -85,6 +88,7 @@ export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> 
   const register = (taxon: T, kind: NameKind, botanical: readonly string[], cultivars: readonly (readonly string[])[]) => {
     const name = botanicalName(botanical);
     if (!name) return;
+    for (const epithet of name.epithets) epithets.add(epithet);
     if (cultivars.length === 0) {
       if (!name.species || name.species.kind === "former") name.species = { taxon, kind };
     }
@@ -92,10 +96,11 @@ export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> 
   };
 
   for (const taxon of taxa) {
+    const isCultivar = taxon.cultivar !== null || taxon.tradeDesignation !== null;
     const add = (words: readonly string[], kind: NameKind) => {
       if (words.length === 0) return;
       entryAdd(exact, words.join(" "), { taxon, kind });
-      entryAdd(folded, nameFold(words), { taxon, kind });
+      if (!isCultivar) entryAdd(folded, nameFold(words), { taxon, kind });
     };
     const genus = nameWords(taxon.genus).join(" ");
     const list = ofGenus.get(genus);
@@ -116,5 +121,5 @@ export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> 
     }
   }
   for (const list of exact.values()) list.sort((a, b) => KIND_ORDER.indexOf(a.kind) - KIND_ORDER.indexOf(b.kind));
-  return { exact, sorted, folded, genera, ofGenus, ofEpithet, knownWords };
+  return { exact, sorted, folded, genera, ofGenus, ofEpithet, epithets, knownWords };
 }

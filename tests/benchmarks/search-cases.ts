@@ -215,7 +215,10 @@ function amiss(query: readonly string[], name: readonly string[], apart: (typed:
 }
 
 /** The words with each two neighbors written as one, and as they are. */
-const joinings = (words: readonly string[]): string[][] => [[...words], ...words.slice(1).map((word, i) => [...words.slice(0, i), `${words[i] ?? ""}${word}`, ...words.slice(i + 2)])];
+const joinings = (words: readonly string[]): string[][] => [
+  [...words],
+  ...words.slice(1).map((word, i) => [...words.slice(0, i), `${words[i] ?? ""}${word}`, ...words.slice(i + 2)]),
+];
 
 const MOST_APART = 4;
 
@@ -255,7 +258,10 @@ function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: reado
     const key = `${typed} ${word}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const edits = (stops.has(typed) || typed === last || (kind === "abbreviated" && typed.length < 5)) && word.startsWith(typed) ? 0 : Math.min(editDistance(typed, word, MOST_APART), typed.length);
+    const edits =
+      (stops.has(typed) || typed === last || (kind === "abbreviated" && typed.length < 5)) && word.startsWith(typed)
+        ? 0
+        : Math.min(editDistance(typed, word, MOST_APART), typed.length);
     known.set(key, edits);
     return edits;
   };

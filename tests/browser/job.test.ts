@@ -261,7 +261,6 @@ describe("from an empty database to a pull list", () => {
     await page.getByLabel("ZIP code").fill("99501");
     await page.getByRole("button", { name: "Save the place" }).click();
     await page.getByText(/has no zone for ZIP 99501/).waitFor();
-    await page.getByText("By hand").click();
     await page.getByLabel("Hardiness zone").selectOption("5a");
     await page.getByRole("button", { name: "Save the place" }).click();
     await page.getByText("5a, coldest night", { exact: false }).waitFor();

@@ -50,7 +50,7 @@ export function PlaceForm({
         {field("zip", "ZIP code", "05401")}
         {field("town", "Town", "Burlington")}
       </div>
-      <details open={!values.zip || Boolean(values.lat || values.zone || values.elevationFt) || (answer !== null && answer.field !== "")}>
+      <details open={!values.zip || (!found.zone && !values.zone) || Boolean(values.lat || values.zone || values.elevationFt) || (answer !== null && answer.field !== "")}>
         <summary>By hand</summary>
         <div className="fields">
           {field("lat", "Latitude", found.lat)}

@@ -11,6 +11,9 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: 
 
 type Frame = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 
+/** Whether the corners run clockwise as drawn (y grows downward). */
+const outlineTurnsRight = (points: Outline): boolean => points.reduce((sum, [x, y], i) => sum + x * (points[(i + 1) % points.length]?.[1] ?? 0) - y * (points[(i + 1) % points.length]?.[0] ?? 0), 0) > 0;
+
 /** The window of the drawing in feet: the outline with room to pull a corner outward. */
 function frameOf(points: Outline): Frame {
   const xs = points.map((p) => p[0]);
@@ -53,7 +56,11 @@ export function OutlineDrawing({ points, change }: { points: Outline; change: (p
   const corners = points.map((point, index) => {
     const next = points[(index + 1) % points.length] ?? point;
     const middle: readonly [number, number] = [(point[0] + next[0]) / 2, (point[1] + next[1]) / 2];
-    return { id: `corner-${index}`, index, point, middle, length: Math.hypot(next[0] - point[0], next[1] - point[1]) };
+    const length = Math.hypot(next[0] - point[0], next[1] - point[1]);
+    // The label stands off its side, outward where the corners run clockwise on the screen.
+    const off = length > 0 ? (3.4 * unit * (outlineTurnsRight(points) ? 1 : -1)) / length : 0;
+    const label: readonly [number, number] = [middle[0] + (next[1] - point[1]) * off, middle[1] - (next[0] - point[0]) * off];
+    return { id: `corner-${index}`, index, point, middle, label, length };
   });
   return (
     <fieldset className="outline-frame">
@@ -75,8 +82,8 @@ export function OutlineDrawing({ points, change }: { points: Outline; change: (p
             stroke={fault ? "var(--alert)" : "var(--ink)"}
             strokeWidth={unit * 0.35}
           />
-          {corners.map(({ id, middle, length }) => (
-            <text key={id} x={middle[0]} y={middle[1] - unit * 1.8} fontSize={unit * 2.2} textAnchor="middle" fill="var(--soft)">
+          {corners.map(({ id, label, length }) => (
+            <text key={id} x={label[0]} y={label[1]} dominantBaseline="middle" fontSize={unit * 2.2} textAnchor="middle" fill="var(--soft)">
               {lengthText(length)}
             </text>
           ))}

@@ -5,7 +5,8 @@ import { nameWords } from "../lib/plants/name-parse";
 import { type PlantDoc, plantNames } from "../lib/plants/plant-names";
 import { plantIndex, searchPlants } from "../lib/plants/search";
 import { datasetRead } from "../lib/server/dataset-files";
-import { CASE_KINDS, paddedPlants, type SearchCase, searchCases } from "../tests/benchmarks/search-cases";
+import { paddedPlants } from "../tests/benchmarks/padded-plants";
+import { CASE_KINDS, type SearchCase, searchCases } from "../tests/benchmarks/search-cases";
 
 const seed = Number(process.argv[2] ?? 20261125);
 const CASES = 300;

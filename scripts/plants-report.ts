@@ -65,7 +65,8 @@ function coverageLines({ coverage }: DatasetReport): string[] {
 }
 
 function disagreementLines(report: DatasetReport): string[] {
-  const rows = report.agreements.map((a) => [`${a.source}: ${a.field}`, a.compared, percent(a.compared - a.disagree, a.compared), a.disagree, a.unexplained]);
+  const label = (source: string) => (source === "published" ? `published in ${new Set(PUBLISHED_LISTS.sizes.map((row) => row.source)).size} places` : source);
+  const rows = report.agreements.map((a) => [`${label(a.source)}: ${a.field}`, a.compared, percent(a.compared - a.disagree, a.compared), a.disagree, a.unexplained]);
   const compared = report.agreements.reduce((sum, a) => sum + a.compared, 0);
   const apart = report.disagreements.length;
   const bySource = [...new Set(report.disagreements.map((d) => d.source))];

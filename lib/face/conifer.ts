@@ -5,7 +5,7 @@ import type { Pen } from "./face-mark";
 import { type Point, pathBlade, pathLeaf, pathLine, pathScalloped } from "./face-path";
 import { dotsOver, FINE, foliageMass, strokesOver } from "./foliage-mass";
 import type { PlantLook } from "./plant-look";
-import type { SilhouettePlant } from "./silhouette";
+import type { SilhouettePlant } from "./plant-shape";
 import { toneDark, toneLight } from "./tone";
 
 const crownOf = (plant: SilhouettePlant, footFt: number): Crown => ({ footFt, heightFt: plant.heightFt - footFt, widthFt: plant.spreadFt, profile: crownProfile(plant.habit) });
@@ -41,7 +41,7 @@ function tiers(draw: Pen, plant: SilhouettePlant, hex: string, random: () => num
     const points = Math.max(3, Math.round((half / (spreadFt / 2)) * 9));
     draw.fill("leaf", toneDark(hex, 0.3), tier(top, y, half, points, drop, random));
     draw.fill("leaf", i % 2 ? hex : toneDark(hex, 0.06), tier([0, top[1]], y + drop * 0.75, half * 0.96, points, drop, random));
-    draw.fill("leaf", toneLight(hex, 0.13), tier([-half * 0.05, top[1]], y + drop * 1.5, half * 0.62, Math.max(2, points - 3), drop * 0.8, random).replace(/^M/, "M"));
+    draw.fill("leaf", toneLight(hex, 0.13), tier([-half * 0.05, top[1]], y + drop * 1.5, half * 0.62, Math.max(2, points - 3), drop * 0.8, random));
   }
 }
 
@@ -76,7 +76,14 @@ function fans(draw: Pen, plant: SilhouettePlant, hex: string, random: () => numb
     });
     draw.fill("leaf", tone, ...sprays);
   }
-  strokesOver(draw, hex, { footFt: heightFt * 0.08, heightFt: heightFt * 0.72, widthFt: spreadFt * 0.86, profile: crownProfile("mounded") }, Math.min(heightFt * 0.14, spreadFt * 0.05), 0.1, random);
+  strokesOver(
+    draw,
+    hex,
+    { footFt: heightFt * 0.08, heightFt: heightFt * 0.72, widthFt: spreadFt * 0.86, profile: crownProfile("mounded") },
+    Math.min(heightFt * 0.14, spreadFt * 0.05),
+    0.1,
+    random,
+  );
 }
 
 /** Pines that grow as they will: a bent trunk and flat clouds. */
@@ -89,29 +96,24 @@ function clouds(draw: Pen, plant: SilhouettePlant, look: PlantLook, hex: string,
     const t = 0.26 + (0.74 * (i + 0.4)) / n;
     const side = i === n - 1 ? 0 : (i % 2 ? 1 : -1) * (0.28 + random() * 0.14) * (1.12 - t * 0.75);
     const wide = spreadFt * (0.5 - t * 0.16) * (0.9 + random() * 0.25);
-    return { x: side * spreadFt + lean * t, y: heightFt * t, wide: Math.min(wide, spreadFt - 2 * Math.abs(side * spreadFt + lean * t) || wide), tall: Math.min(heightFt * 0.17, heightFt - heightFt * t + heightFt * 0.06) };
+    return {
+      x: side * spreadFt + lean * t,
+      y: heightFt * t,
+      wide: Math.min(wide, spreadFt - 2 * Math.abs(side * spreadFt + lean * t) || wide),
+      tall: Math.min(heightFt * 0.17, heightFt - heightFt * t + heightFt * 0.06),
+    };
   });
-  draw.fill("stem", look.stemHex, pathBlade([0, 0], [lean * 1.6, heightFt * 0.4], [lean, heightFt * 0.94], width), ...pads.map((p) => pathBlade([lean * 0.6, p.y * 0.78], [p.x * 0.4, p.y * 0.9], [p.x, p.y + p.tall * 0.2], width * 0.4)));
+  draw.fill(
+    "stem",
+    look.stemHex,
+    pathBlade([0, 0], [lean * 1.6, heightFt * 0.4], [lean, heightFt * 0.94], width),
+    ...pads.map((p) => pathBlade([lean * 0.6, p.y * 0.78], [p.x * 0.4, p.y * 0.9], [p.x, p.y + p.tall * 0.2], width * 0.4)),
+  );
   for (const p of pads) {
-    const crown: Crown = { footFt: p.y - p.tall * 0.35, heightFt: p.tall, widthFt: Math.max(spreadFt * 0.2, p.wide), profile: crownProfile("mounded") };
-    const moved = shifted(draw, p.x);
-    foliageMass(moved, hex, crown, FINE, random);
-    strokesOver(moved, hex, crown, p.tall * 0.28, 0.6, random);
+    const crown: Crown = { middleFt: p.x, footFt: p.y - p.tall * 0.35, heightFt: p.tall, widthFt: Math.max(spreadFt * 0.2, p.wide), profile: crownProfile("mounded") };
+    foliageMass(draw, hex, crown, FINE, random);
+    strokesOver(draw, hex, crown, p.tall * 0.28, 0.6, random);
   }
-}
-
-/** A pen that draws everything so many feet to the right. */
-function shifted(draw: Pen, dx: number): Pen {
-  const move = (d: string) => d.replace(/([MLQC])([^MLQCAZalz]*)/g, (_, command: string, figures: string) => `${command}${pairsMoved(figures, dx)}`).replace(/l([^MLQCAZ]*)/g, "l$1");
-  return { fill: (part, hex, ...d) => draw.fill(part, hex, ...d.map(move)), line: (part, hex, width, ...d) => draw.line(part, hex, width, ...d.map(move)), marks: draw.marks };
-}
-
-function pairsMoved(figures: string, dx: number): string {
-  return figures
-    .trim()
-    .split(/[\s]+/)
-    .map((figure, i) => (i % 2 === 0 ? String(Math.round((Number(figure) + dx) * 1000) / 1000) : figure))
-    .join(" ");
 }
 
 /** Any conifer. */

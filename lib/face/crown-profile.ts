@@ -45,15 +45,15 @@ export function crownProfile(habit: Habit): Profile {
   return PROFILES[habit];
 }
 
-/** A crown in feet: where its foot is, how high and how wide it is. */
-export type Crown = { readonly footFt: number; readonly heightFt: number; readonly widthFt: number; readonly profile: Profile };
+/** A crown in feet: where its foot and (0 unless said) its middle are, how high and how wide it is. */
+export type Crown = { readonly middleFt?: number; readonly footFt: number; readonly heightFt: number; readonly widthFt: number; readonly profile: Profile };
 
 /**
  * Points around a crown, counterclockwise from its foot, about `edgeFt` apart, each moved in or out a little.
  * @param lean −1…1: pushes the upper crown sideways (irregular habits)
  */
 export function crownOutline(crown: Crown, edgeFt: number, rough: number, random: () => number, lean = 0): Point[] {
-  const { footFt, heightFt, widthFt, profile } = crown;
+  const { middleFt = 0, footFt, heightFt, widthFt, profile } = crown;
   const half = widthFt / 2;
   // Walk the right side finely, then take points at even distances along it.
   const side: Point[] = Array.from({ length: 61 }, (_, i) => [profile(i / 60) * half, footFt + (heightFt * i) / 60]);
@@ -77,7 +77,7 @@ export function crownOutline(crown: Crown, edgeFt: number, rough: number, random
     const out = 1 + (random() - 0.5) * rough;
     const middle = footFt + heightFt / 2;
     const t = (y - footFt) / heightFt;
-    return [sign * x * out + lean * half * 0.35 * t, Math.max(0, middle + (y - middle) * (1 + (random() - 0.5) * rough * 0.6))];
+    return [middleFt + sign * x * out + lean * half * 0.35 * t, Math.max(0, middle + (y - middle) * (1 + (random() - 0.5) * rough * 0.6))];
   };
   const right = Array.from({ length: count }, (_, i) => moved(along((i + 0.5) / count), 1));
   const left = Array.from({ length: count }, (_, i) => moved(along(1 - (i + 0.5) / count), -1));
@@ -86,7 +86,7 @@ export function crownOutline(crown: Crown, edgeFt: number, rough: number, random
 
 /** Points inside a crown, evenly scattered: a jittered grid of cells `cellFt` wide, those that fall inside the profile shrunk by `shrink`. */
 export function crownPoints(crown: Crown, cellFt: number, shrink: number, random: () => number): Point[] {
-  const { footFt, heightFt, widthFt, profile } = crown;
+  const { middleFt = 0, footFt, heightFt, widthFt, profile } = crown;
   const out: Point[] = [];
   const rows = Math.max(1, Math.round(heightFt / cellFt));
   for (let r = 0; r < rows; r++) {
@@ -94,7 +94,7 @@ export function crownPoints(crown: Crown, cellFt: number, shrink: number, random
     const half = profile(t) * (widthFt / 2) * shrink;
     const n = Math.max(1, Math.round((2 * half) / cellFt));
     for (let c = 0; c < n; c++) {
-      const x = -half + ((c + 0.15 + random() * 0.7) * 2 * half) / n;
+      const x = middleFt - half + ((c + 0.15 + random() * 0.7) * 2 * half) / n;
       const y = footFt + heightFt * (0.5 + (t + ((random() - 0.5) * 0.7) / rows - 0.5) * shrink);
       out.push([x, y]);
     }

@@ -2,7 +2,7 @@
 import type { Pen } from "./face-mark";
 import { type Point, pathBlade, pathCurve, pathEllipse } from "./face-path";
 import type { PlantLook } from "./plant-look";
-import type { SilhouettePlant } from "./silhouette";
+import type { SilhouettePlant } from "./plant-shape";
 import { toneDark, toneLight } from "./tone";
 
 type Strand = { readonly from: Point; readonly control: Point; readonly to: Point; readonly depth: number };
@@ -30,14 +30,23 @@ export function curtain(draw: Pen, plant: SilhouettePlant, look: PlantLook, rand
   const strandFt = Math.max(0.03, spreadFt * 0.012);
   const curves = (some: readonly Strand[]) => some.map(({ from, control, to }) => pathCurve(from, control, to)).join("");
   const limbs = all.filter((_, i) => i % 5 === 0).map(({ from }) => pathBlade([0, heightFt * 0.5], [from[0] * 0.25, from[1] * 1.02], from, trunkFt * 0.4));
-  draw.fill("stem", look.stemHex, pathBlade([0, 0], [trunkFt * 0.4, heightFt * 0.4], [0, heightFt * 0.86], trunkFt), pathBlade([0, 0], [0, trunkFt], [0, trunkFt * 2.4], trunkFt * 1.6), ...limbs);
+  draw.fill(
+    "stem",
+    look.stemHex,
+    pathBlade([0, 0], [trunkFt * 0.4, heightFt * 0.4], [0, heightFt * 0.86], trunkFt),
+    pathBlade([0, 0], [0, trunkFt], [0, trunkFt * 2.4], trunkFt * 1.6),
+    ...limbs,
+  );
   if (!look.leafHex) draw.line("stem", look.stemHex, strandFt * 0.5, curves(all));
   else {
     const third = Math.ceil(all.length / 3);
     draw.line("leaf", toneDark(look.leafHex, 0.24), strandFt * 3.2, curves(all.slice(0, third)));
     draw.line("leaf", look.leafHex, strandFt * 2.7, curves(all.slice(third, 2 * third)));
     draw.line("leaf", toneLight(look.leafHex, 0.15), strandFt * 2, curves(all.slice(2 * third)));
-    const fringe = all.flatMap(({ to }) => [pathEllipse([to[0], to[1] + strandFt], strandFt * 1.1, strandFt * 2.6), pathEllipse([to[0] - strandFt, to[1] + strandFt * 3], strandFt, strandFt * 2.2, 0.5)]);
+    const fringe = all.flatMap(({ to }) => [
+      pathEllipse([to[0], to[1] + strandFt], strandFt * 1.1, strandFt * 2.6),
+      pathEllipse([to[0] - strandFt, to[1] + strandFt * 3], strandFt, strandFt * 2.2, 0.5),
+    ]);
     draw.fill("leaf", look.leafHex, ...fringe);
   }
   const wear = look.flower ?? look.fruit;

@@ -27,7 +27,8 @@ export function pen(): Pen {
   const put = (mark: FaceMark) => {
     if (!mark.d) return;
     const last = marks.at(-1);
-    if (last && last.part === mark.part && last.fill === mark.fill && last.stroke === mark.stroke && last.strokeFt === mark.strokeFt) marks[marks.length - 1] = { ...last, d: last.d + mark.d };
+    if (last && last.part === mark.part && last.fill === mark.fill && last.stroke === mark.stroke && last.strokeFt === mark.strokeFt)
+      marks[marks.length - 1] = { ...last, d: last.d + mark.d };
     else marks.push(mark);
   };
   return {

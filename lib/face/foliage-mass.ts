@@ -33,7 +33,7 @@ export function foliageMass(draw: Pen, hex: string, crown: Crown, texture: Textu
   const place = points.map((p): { p: Point; sun: number } => {
     const [x, y] = p;
     const t = (y - crown.footFt) / crown.heightFt;
-    return { p: [x + lean * half * 0.35 * t, y], sun: t - 0.5 - (x / half) * 0.42 + (random() - 0.5) * 0.5 };
+    return { p: [x + lean * half * 0.35 * t, y], sun: t - 0.5 - ((x - (crown.middleFt ?? 0)) / half) * 0.42 + (random() - 0.5) * 0.5 };
   });
   const blobs = (wanted: (sun: number) => boolean, size: number) => place.filter(({ sun }) => wanted(sun)).map(({ p }) => clump(p, cell * size, random));
   draw.fill("leaf", toneDark(hex, 0.26), ...blobs((sun) => sun < -0.22, 0.5));
@@ -46,7 +46,7 @@ export function foliageMass(draw: Pen, hex: string, crown: Crown, texture: Textu
 export function strokesOver(draw: Pen, hex: string, crown: Crown, lengthFt: number, rise: number, random: () => number): void {
   const cell = lengthFt * 1.15;
   const stroke = ([x, y]: Point): string => {
-    const side = x / (crown.widthFt / 2 || 1);
+    const side = (x - (crown.middleFt ?? 0)) / (crown.widthFt / 2 || 1);
     const angle = Math.PI / 2 - side * (1.25 - rise * 0.75) + (random() - 0.5) * 0.35;
     const turned = rise < 0 ? -angle : angle;
     const [dx, dy] = [Math.cos(turned) * lengthFt, Math.sin(turned) * lengthFt];

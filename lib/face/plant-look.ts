@@ -4,7 +4,7 @@ import type { Taxon } from "../plants/taxon";
 import type { FeatureKind } from "../plants/vocabulary";
 import type { SeasonWindow, TaxonSeason } from "../season/window";
 
-export type Wear = { readonly hex: string; /** 1–3. */ readonly show: number };
+export type Wear = { readonly hex: string /** 1–3. */; readonly show: number };
 export type PlantLook = {
   /** Null: no leaves out. */
   readonly leafHex: string | null;

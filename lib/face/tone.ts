@@ -5,7 +5,13 @@ const channels = (hex: string): readonly [number, number, number] => [1, 3, 5].m
 /** Mixes `#rrggbb` with another by a share 0–1. */
 export function hexMix(hex: string, other: string, share: number): string {
   const [a, b] = [channels(hex), channels(other)];
-  return `#${a.map((value, i) => Math.round(value + ((b[i] ?? value) - value) * share).toString(16).padStart(2, "0")).join("")}`;
+  return `#${a
+    .map((value, i) =>
+      Math.round(value + ((b[i] ?? value) - value) * share)
+        .toString(16)
+        .padStart(2, "0"),
+    )
+    .join("")}`;
 }
 
 const SUN = "#fff6d8";

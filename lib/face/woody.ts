@@ -1,11 +1,11 @@
 // Trees and shrubs, in leaf or bare.
 import { shrubFrame, treeFrame } from "./branches";
 import { type Crown, crownProfile } from "./crown-profile";
+import { curtain } from "./curtain";
 import type { Pen } from "./face-mark";
 import { dotsOver, FINE, foliageMass, LEAFY } from "./foliage-mass";
-import { curtain } from "./curtain";
-import type { SilhouettePlant } from "./silhouette";
 import type { PlantLook } from "./plant-look";
+import type { SilhouettePlant } from "./plant-shape";
 import { toneLight } from "./tone";
 
 /** Clear trunk below the crown: a share of the height, more for tall trees, never over 8 ft. */

@@ -132,7 +132,9 @@ function showsFit(plant: ListedPlant, { month, colors, feature }: PlantFilter, c
   if (month === null && colors.length === 0 && feature === null) return true;
   const fits = (kind: FeatureKind, family: ColorFamily) => (feature === null || kind === feature) && (colors.length === 0 || colors.includes(family));
   if (month !== null) return context.colorsAt(plant).some((c) => (c.months & (1 << month)) !== 0 && fits(c.kind, c.family));
-  return plant.features.some((f) => fits(f.kind, colorFamily(f.color)) || (f.fade !== null && fits(f.kind, colorFamily(f.fade))) || (f.winter !== null && fits(f.kind, colorFamily(f.winter))));
+  return plant.features.some(
+    (f) => fits(f.kind, colorFamily(f.color)) || (f.fade !== null && fits(f.kind, colorFamily(f.fade))) || (f.winter !== null && fits(f.kind, colorFamily(f.winter))),
+  );
 }
 
 /** Whether a plant fits a filter, its words (`q`) apart. */
@@ -186,8 +188,16 @@ export function filterParts(filter: PlantFilter, stateName: string | null): Filt
   };
   add(filter.zone !== null, () => zoneWords(filter.zone ?? 0), { zone: null });
   add(filter.light !== null, () => (filter.light === "sun" ? "full sun" : filter.light === "part" ? "part shade" : "shade"), { light: null });
-  add(filter.height.some((v) => v !== null), () => sizeWords("height", filter.height), { height: [null, null] });
-  add(filter.spread.some((v) => v !== null), () => sizeWords("spread", filter.spread), { spread: [null, null] });
+  add(
+    filter.height.some((v) => v !== null),
+    () => sizeWords("height", filter.height),
+    { height: [null, null] },
+  );
+  add(
+    filter.spread.some((v) => v !== null),
+    () => sizeWords("spread", filter.spread),
+    { spread: [null, null] },
+  );
   add(filter.month !== null, () => `in color in ${monthName(filter.month ?? 0)}`, { month: null });
   for (const color of filter.colors) parts.push({ words: color, without: { ...filter, colors: filter.colors.filter((c) => c !== color) } });
   add(filter.feature !== null, () => filter.feature ?? "", { feature: null });

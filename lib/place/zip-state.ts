@@ -3,7 +3,9 @@
 
 const RANGES: readonly (readonly [from: number, to: number, state: string])[] = [
   [5, 5, "NY"],
-  [6, 9, "PR"],
+  [6, 7, "PR"],
+  [8, 8, "VI"],
+  [9, 9, "PR"],
   [10, 27, "MA"],
   [28, 29, "RI"],
   [30, 38, "NH"],
@@ -60,6 +62,7 @@ const RANGES: readonly (readonly [from: number, to: number, state: string])[] = 
   [889, 898, "NV"],
   [900, 961, "CA"],
   [967, 968, "HI"],
+  [969, 969, "GU"],
   [970, 979, "OR"],
   [980, 994, "WA"],
   [995, 999, "AK"],
@@ -67,6 +70,8 @@ const RANGES: readonly (readonly [from: number, to: number, state: string])[] = 
 
 /** Two-letter state of a five-digit ZIP code; null for military, territory and unused prefixes. */
 export function zipState(zip: string): string | null {
+  if (zip.startsWith("9695")) return "MP";
+  if (zip === "96799") return "AS";
   const prefix = Number(zip.slice(0, 3));
   return RANGES.find(([from, to]) => prefix >= from && prefix <= to)?.[2] ?? null;
 }

@@ -21,6 +21,7 @@ export type DatasetReport = {
   readonly features: readonly { readonly kind: FeatureKind; readonly taxa: number; readonly features: number }[];
   readonly sources: ReturnType<typeof sourceCounts>;
   readonly coverage: readonly GenusCoverage[];
+  /** By source and field; the many publications of sizes and cold limits together, as "published". */
   readonly agreements: readonly Agreement[];
   readonly disagreements: readonly CheckedValue[];
   /** Reasons that answer no disagreement, and left-out genera that are in: they can go. */
@@ -39,6 +40,8 @@ export type ReportInput = {
   readonly reasons: readonly Reason[];
   readonly lists: PublishedLists;
 };
+
+const SIZE_FIELDS: readonly string[] = ["height", "spread", "zones"];
 
 /** Comparisons by source and field, in order. */
 export function agreementsOf(values: readonly CheckedValue[]): readonly Agreement[] {
@@ -61,6 +64,8 @@ export function datasetReport({ taxa, tables, native, listedGenera, leftOut, rea
   const { values, unused } = valuesExplained(crossChecks(taxa, tables, lists), reasons);
   const { genera: coverage, stale } = generaCoverage(listedGenera, new Set(taxa.map((t) => t.genus)), leftOut, taxonFinder(taxa));
   const disagreements = values.filter((v) => !v.agrees);
+  const sizeSources = new Set(lists.sizes.map((row) => row.source));
+  const isSize = (v: CheckedValue) => sizeSources.has(v.source) && SIZE_FIELDS.includes(v.field);
   const genera = countsByGenus(taxa);
   return {
     all: { taxa: taxa.length, cultivars: taxa.filter(isCultivar).length, genera: genera.length },
@@ -70,7 +75,7 @@ export function datasetReport({ taxa, tables, native, listedGenera, leftOut, rea
     features: featureCounts(taxa),
     sources: sourceCounts(taxa),
     coverage,
-    agreements: agreementsOf(values),
+    agreements: agreementsOf(values.map((v) => (isSize(v) ? { ...v, source: "published" } : v))),
     disagreements,
     stale: [...unused.map((r) => `reason for ${r.taxon}, ${r.field}, ${r.source}`), ...stale.map((genus) => `left-out genus ${genus}`)],
     unexplained: disagreements.filter((v) => v.explained === null).length + coverage.filter((c) => c.state === "missing").length,

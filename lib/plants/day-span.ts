@@ -15,9 +15,3 @@ export function daysMeet(a: DaySpan, b: DaySpan, slackDays = 0): boolean {
   const [bStart, bEnd] = unrolled(b);
   return [-365, 0, 365].some((turn) => aStart - slackDays <= bEnd + turn && aEnd + slackDays >= bStart + turn);
 }
-
-/** Days between a day of year and the nearest day of a span; 0 within it. */
-export function daysOutside(day: number, span: DaySpan): number {
-  const [start, end] = unrolled(span);
-  return Math.min(...[-365, 0, 365].map((turn) => Math.max(0, start - (day + turn), day + turn - end)));
-}

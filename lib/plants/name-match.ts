@@ -182,11 +182,20 @@ function cultivarReading<T extends PlantDoc>(
   return null;
 }
 
+/** Lists leave the lower rank out: "Rudbeckia fulgida 'Goldsturm'" is the cultivar of var. sullivantii. */
+function speciesShort<T extends PlantDoc>(name: BotanicalName<T>, words: readonly NameToken[], isKnown: (word: string) => boolean): Found<T> | null {
+  if (name.epithets.length < 2) return null;
+  const reading = epithetsReading({ epithets: name.epithets.slice(0, 1) }, words, isKnown);
+  const rest = words.slice(reading?.used);
+  const cultivar = reading && reading.used < words.length ? cultivarReading(name.cultivars, rest, isKnown, false) : null;
+  return reading && cultivar?.exact ? foundAs(cultivar.plant, 0.97 * reading.likeness * cultivar.likeness, reading.likeness === 1) : null;
+}
+
 /** One botanical name of a genus against the words behind the genus. */
 function botanicalReading<T extends PlantDoc>(name: BotanicalName<T>, siblings: readonly NamedCultivar<T>[], words: readonly NameToken[], table: NameTable<T>): Found<T> | null {
   const isKnown = (word: string) => table.knownWords.has(word);
   const reading = name.epithets.length ? epithetsReading(name, words, isKnown) : { used: 0, likeness: 1 };
-  if (!reading) return null;
+  if (!reading) return speciesShort(name, words, isKnown);
   const rest = words.slice(reading.used);
   // An epithet cut short without a full stop ("pan") is believed only where a cultivar confirms it.
   const cut = reading.likeness < 0.7;
@@ -228,7 +237,16 @@ function partsFound<T extends PlantDoc>(table: NameTable<T>, tokens: readonly Na
     const [only] = rest;
     const latin = rest.length === 1 && only && !only.quoted && (table.epithets.has(only.text) || (!only.capital && isLatinLike(only.text)));
     const cultivar = latin ? null : cultivarReading(all, rest, (word) => table.knownWords.has(word), false);
-    if (cultivar) found.push({ taxon: cultivar.plant.taxon, confidence: 0.96 * likeness * cultivar.likeness, sure: cultivar.exact && likeness === 1, fallback: false });
+    if (!cultivar) continue;
+    // 'Compacta' may belong to another species of the genus that is not in the index.
+    const recurs = cultivar.plant.words.every((word) => isLatinLike(word) || table.epithets.has(word));
+    if (recurs && rest.length > cultivar.plant.words.length) continue;
+    found.push({
+      taxon: cultivar.plant.taxon,
+      confidence: (recurs ? 0.8 : 0.96) * likeness * cultivar.likeness,
+      sure: cultivar.exact && likeness === 1 && !recurs,
+      fallback: false,
+    });
   }
   found.sort((a, b) => b.confidence - a.confidence);
   const [best, ...others] = found;

@@ -28,14 +28,38 @@ const species = {
   flags: ["suckers"],
   note: "spreads by layers",
   src: { usda: ["height"] },
-  features: { bloom: { color: "white", from: "late May", to: "mid Jun", show: 1 }, bark: { color: "twig red", show: 3 }, fruit: { color: "white", from: "early Aug", to: "mid Sep", show: 1 } },
+  features: {
+    bloom: { color: "white", from: "late May", to: "mid Jun", show: 1 },
+    bark: { color: "twig red", show: 3 },
+    fruit: { color: "white", from: "early Aug", to: "mid Sep", show: 1 },
+  },
 };
 const genus = (...taxa: object[]) => ({ genus: "Cornus", family: "Cornaceae", taxa });
 const load = (...taxa: object[]) => genusTaxa("cornus.yaml", genus(...taxa));
 
 describe("a genus file", () => {
+  it("leaves a table's symbol and rows to the species: a variety takes them over, another species built on it does not", () => {
+    const { taxa, faults } = load(
+      { ...species, usda: "COSE16" },
+      { name: "Cornus sericea var. coloradensis", parent: "Cornus sericea" },
+      { name: "Cornus alba", parent: "Cornus sericea", synonyms: [] },
+    );
+    expect(faults).toEqual([]);
+    expect(taxa.map((t) => [t.name, t.usda, t.sources.heightFt])).toEqual([
+      ["Cornus sericea", "COSE16", "usda"],
+      ["Cornus sericea var. coloradensis", "COSE16", "usda"],
+      ["Cornus alba", null, "practice"],
+    ]);
+  });
+
   it("gives a cultivar what its species has, except what it overrides", () => {
-    const { taxa, faults } = load({ ...species, cultivars: [{ cultivar: "Flaviramea", features: { bark: { color: "twig yellow", show: 3 }, fruit: null } }, { cultivar: "Farrow", trade: "Arctic Fire", height: [3, 4] }] });
+    const { taxa, faults } = load({
+      ...species,
+      cultivars: [
+        { cultivar: "Flaviramea", features: { bark: { color: "twig yellow", show: 3 }, fruit: null } },
+        { cultivar: "Farrow", trade: "Arctic Fire", height: [3, 4] },
+      ],
+    });
     expect(faults).toEqual([]);
     const [own, yellow, dwarf] = taxa;
     expect(yellow?.name).toBe("Cornus sericea 'Flaviramea'");
@@ -76,7 +100,11 @@ describe("a genus file", () => {
     expect(load({ ...rest, ph: [5, 7] }).faults.map((f) => f.field)).toEqual(expect.arrayContaining(["wood", "leaves"]));
   });
   it("refuses an unknown field rather than dropping it", () => {
-    expect(load({ ...species, colour: "red" }).faults.map((f) => f.message).join()).toMatch(/colour/);
+    expect(
+      load({ ...species, colour: "red" })
+        .faults.map((f) => f.message)
+        .join(),
+    ).toMatch(/colour/);
   });
 });
 
@@ -84,11 +112,23 @@ describe("between taxa", () => {
   const all = (...taxa: object[]) => load(...taxa).taxa.map((taxon) => ({ file: "cornus.yaml", taxon }));
   const sources = { practice: { title: "x", by: "y", licence: "z" }, usda: { title: "x", by: "y", licence: "z" } };
   it("finds a name given twice, and a synonym that is another's accepted name", () => {
-    expect(datasetFaults(all(species, species), sources).map((f) => f.message).join()).toMatch(/stands already/);
-    expect(datasetFaults(all(species, { ...species, name: "Cornus stolonifera", synonyms: [] }), sources).map((f) => f.message).join()).toMatch(/itself an accepted name/);
+    expect(
+      datasetFaults(all(species, species), sources)
+        .map((f) => f.message)
+        .join(),
+    ).toMatch(/stands already/);
+    expect(
+      datasetFaults(all(species, { ...species, name: "Cornus stolonifera", synonyms: [] }), sources)
+        .map((f) => f.message)
+        .join(),
+    ).toMatch(/itself an accepted name/);
   });
   it("finds a source that is not listed", () => {
-    expect(datasetFaults(all({ ...species, src: { nowhere: ["height"] } }), sources).map((f) => f.message).join()).toMatch(/"nowhere" is not a key/);
+    expect(
+      datasetFaults(all({ ...species, src: { nowhere: ["height"] } }), sources)
+        .map((f) => f.message)
+        .join(),
+    ).toMatch(/"nowhere" is not a key/);
   });
   it("makes ids of plain letters", () => {
     expect(taxonId("Acer × freemanii 'Jeffersred'")).toBe("acer-x-freemanii-jeffersred");

@@ -23,20 +23,7 @@ export const USDA_GROWTHS = ["Slow", "Moderate", "Rapid"] as const;
 export const USDA_SALTS = ["None", "Low", "Medium", "High"] as const;
 
 /** Columns of a row of usda-rows.json, in their order there. */
-export const USDA_COLUMNS = [
-  "name",
-  "heightFt",
-  "shade",
-  "moisture",
-  "minTempF",
-  "bloom",
-  "evergreen",
-  "growth",
-  "phLow",
-  "phHigh",
-  "salt",
-  "availability",
-] as const;
+export const USDA_COLUMNS = ["name", "heightFt", "shade", "moisture", "minTempF", "bloom", "evergreen", "growth", "phLow", "phHigh", "salt", "availability"] as const;
 
 const rowFile = z
   .tuple([

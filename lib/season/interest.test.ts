@@ -8,13 +8,42 @@ const season = { lastFreezeDay: 125, firstFreezeDay: 280 };
 const noColor = () => "#888888";
 
 function window(kind: Feature["kind"], startDay: number, endDay: number, show: 1 | 2 | 3): SeasonWindow {
-  const feature: Feature = { kind, color: "white", hex: "#ffffff", fade: null, winter: null, from: "", to: "", startDay, endDay, show, drive: "heat", degreeDays: null, note: null, source: "practice" };
+  const feature: Feature = {
+    kind,
+    color: "white",
+    hex: "#ffffff",
+    fade: null,
+    winter: null,
+    from: "",
+    to: "",
+    startDay,
+    endDay,
+    show,
+    drive: "heat",
+    degreeDays: null,
+    note: null,
+    source: "practice",
+  };
   return { kind, feature, drive: "heat", startDay, endDay, peakDay: startDay, spreadDays: 5, sources: ["practice"], degreeDays: null };
 }
-const plant = (key: string, areaSqFt: number, ...windows: SeasonWindow[]): InterestPlant => ({ key, areaSqFt, season: { windows, leaves: null, basis: "computed", basisNote: null } satisfies TaxonSeason });
+const plant = (key: string, areaSqFt: number, ...windows: SeasonWindow[]): InterestPlant => ({
+  key,
+  areaSqFt,
+  season: { windows, leaves: null, basis: "computed", basisNote: null } satisfies TaxonSeason,
+});
 const anyPlant = fc
-  .record({ area: fc.double({ min: 0, max: 300, noNaN: true }), start: fc.integer({ min: 1, max: 365 }), length: fc.integer({ min: 0, max: 360 }), show: fc.constantFrom<(1 | 2 | 3)[]>(1, 2, 3), kind: fc.constantFrom<Feature["kind"][]>("bloom", "evergreen", "bark", "fruit", "fall color") })
-  .map(({ area, start, length, show, kind }) => (key: string) => plant(key, area, window(kind, start, ((start - 1 + length) % 365) + 1, show)));
+  .record({
+    area: fc.double({ min: 0, max: 300, noNaN: true }),
+    start: fc.integer({ min: 1, max: 365 }),
+    length: fc.integer({ min: 0, max: 360 }),
+    show: fc.constantFrom<(1 | 2 | 3)[]>(1, 2, 3),
+    kind: fc.constantFrom<Feature["kind"][]>("bloom", "evergreen", "bark", "fruit", "fall color"),
+  })
+  .map(
+    ({ area, start, length, show, kind }) =>
+      (key: string) =>
+        plant(key, area, window(kind, start, ((start - 1 + length) % 365) + 1, show)),
+  );
 
 describe("windowWeight", () => {
   it("is a trapezoid whose ramps of a week are centered on start and end", () => {
@@ -84,14 +113,25 @@ describe("bedInterest", () => {
     );
   });
   it("splits the counted interest into its kinds without loss", () => {
-    const halves = bedInterest([plant("a", 20, window("bloom", 100, 300, 3), window("fruit", 150, 300, 2)), plant("b", 10, window("bark", 1, 365, 2))], 100, DEFAULT_TARGETS, season, noColor);
+    const halves = bedInterest(
+      [plant("a", 20, window("bloom", 100, 300, 3), window("fruit", 150, 300, 2)), plant("b", 10, window("bark", 1, 365, 2))],
+      100,
+      DEFAULT_TARGETS,
+      season,
+      noColor,
+    );
     for (const half of halves) expect(half.parts.filter((p) => p.counted).reduce((sum, p) => sum + p.share, 0)).toBeCloseTo(half.interest, 3);
   });
 });
 
 describe("yearScore and restingOnOne", () => {
   it("scores the mean of min(1, interest ÷ target)", () => {
-    expect(yearScore([{ interest: 0.4, target: 0.2 }, { interest: 0.1, target: 0.2 }])).toBeCloseTo(0.75);
+    expect(
+      yearScore([
+        { interest: 0.4, target: 0.2 },
+        { interest: 0.1, target: 0.2 },
+      ]),
+    ).toBeCloseTo(0.75);
     expect(yearScore([])).toBe(0);
   });
   it("names the one plant a time rests on, and nobody where two share it", () => {

@@ -9,7 +9,16 @@ beforeAll(() => {
 });
 afterAll(() => copy.remove());
 
-const row = (id: string, taxonName: string) => ({ id, taxonId: "acer-rubrum", taxonName, quantity: { by: "count", count: 1 } as const, spacingFt: null, size: "#3", remarks: "", existing: false });
+const row = (id: string, taxonName: string) => ({
+  id,
+  taxonId: "acer-rubrum",
+  taxonName,
+  quantity: { by: "count", count: 1 } as const,
+  spacingFt: null,
+  size: "#3",
+  remarks: "",
+  existing: false,
+});
 
 describe("the database", () => {
   it("does not lose an outside write when another transaction rolls back", async () => {
@@ -71,8 +80,23 @@ describe("saving a bed", () => {
     const { jobCreate } = await import("./jobs");
     const { bedCreate, bedFind, bedSave } = await import("./beds");
     const id = await bedCreate(await jobCreate("Refusals"), EMPTY_BED);
-    const bow = { by: "outline", points: [[0, 0], [10, 10], [10, 0], [0, 10]] };
-    for (const bad of [null, 7, { ...EMPTY_BED, name: "" }, { ...EMPTY_BED, size: { by: "rectangle", lengthFt: -1, widthFt: 3 } }, { ...EMPTY_BED, size: bow }, { ...EMPTY_BED, rows: [{ ...row("a", "x"), spacingFt: -2 }] }]) {
+    const bow = {
+      by: "outline",
+      points: [
+        [0, 0],
+        [10, 10],
+        [10, 0],
+        [0, 10],
+      ],
+    };
+    for (const bad of [
+      null,
+      7,
+      { ...EMPTY_BED, name: "" },
+      { ...EMPTY_BED, size: { by: "rectangle", lengthFt: -1, widthFt: 3 } },
+      { ...EMPTY_BED, size: bow },
+      { ...EMPTY_BED, rows: [{ ...row("a", "x"), spacingFt: -2 }] },
+    ]) {
       const answer = await bedSave(id, 1, bad);
       expect(answer.kind).toBe("fault");
     }
@@ -84,7 +108,15 @@ describe("saving a bed", () => {
     const { bedImport } = await import("./bed-import");
     const { bedsOfJob } = await import("./beds");
     const job = await jobCreate("Import");
-    const text = (name: string) => JSON.stringify({ place: { zip: "05401" }, size: { lengthFt: 10, widthFt: 5 }, plants: [{ name: "Acer rubrum", quantity: 1 }, { name, quantity: 2 }] });
+    const text = (name: string) =>
+      JSON.stringify({
+        place: { zip: "05401" },
+        size: { lengthFt: 10, widthFt: 5 },
+        plants: [
+          { name: "Acer rubrum", quantity: 1 },
+          { name, quantity: 2 },
+        ],
+      });
     expect(await bedImport(job, text("Quercus imaginaria"))).toMatchObject({ kind: "fault", field: "plants[1].name" });
     expect(await bedsOfJob(job)).toEqual([]);
     expect(await bedImport(job, text("Quercus rubra"))).toMatchObject({ kind: "imported" });

@@ -31,7 +31,7 @@ const BEDS: readonly DemoBed[] = [
     site: { light: "sun", moisture: "average", ph: 6.6, salt: "none", deer: "some", faces: "south" },
     notes: "Along the south wall, seen from the door, the street and the waiting room.",
     plants: [
-      ["Amelanchier × grandiflora 'Autumn Brilliance'", 1, "8-10 ft clump B&B", null, { remarks: "multi-stem, between the windows" }],
+      ["Amelanchier × grandiflora 'Autumn Brilliance'", 1, "8-10 ft clump", null, { remarks: "multi-stem, between the windows" }],
       ["Syringa meyeri 'Palibin'", 3, "#5", 4.5],
       ["Hydrangea paniculata 'Jane'", 3, "#3", 4],
       ["Paeonia 'Festiva Maxima'", 5, "#2", 3],

@@ -1,9 +1,10 @@
 // The places that plants can be looked at: those of the jobs, and the reference climate.
+
+import type { ViewPlace } from "../papers/bed-view";
 import { type Place, placeLabel } from "../place/place";
 import type { PlaceYear } from "../place/place-year";
 import { REFERENCE_YEAR } from "../place/reference";
 import { zipState } from "../place/zip-state";
-import type { ViewPlace } from "../papers/bed-view";
 import type { SeenAt } from "../plants/own-taxon";
 import { viewPlaceOf } from "./job-context";
 import { jobFind, jobList, jobPlace } from "./jobs";
@@ -47,7 +48,13 @@ export async function plantPlaces(asked: string | null): Promise<{ readonly choi
   const seen = new Map<string, PlaceChoice>();
   for (const job of jobs) {
     const { zip, lat } = job.placeKey;
-    const label = placeLabel({ zip: zip ?? null, town: job.placeKey.town ?? "", state: job.placeKey.state ?? (zip ? zipState(zip) : null), lat: lat ?? null, lon: job.placeKey.lon ?? null });
+    const label = placeLabel({
+      zip: zip ?? null,
+      town: job.placeKey.town ?? "",
+      state: job.placeKey.state ?? (zip ? zipState(zip) : null),
+      lat: lat ?? null,
+      lon: job.placeKey.lon ?? null,
+    });
     if ((zip || lat != null) && (!seen.has(label) || job.id === asked)) seen.set(label, { key: job.id, label });
   }
   const choices = [...seen.values(), { key: REFERENCE_KEY, label: REFERENCE_LABEL }];

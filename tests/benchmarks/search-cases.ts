@@ -1,7 +1,7 @@
 // Seeded search cases: what people type for a plant, with the plants that are right answers.
 import { nameWords } from "../../lib/plants/name-parse";
-import { type PlantDoc, plantNames } from "../../lib/plants/plant-names";
-import { editDistance } from "../../lib/plants/spelling";
+import type { PlantDoc } from "../../lib/plants/plant-names";
+import { fairnessJudge, type Writing } from "./search-fairness";
 import { drawn, seededRandom } from "./seeded";
 
 export const CASE_KINDS = [
@@ -182,45 +182,11 @@ function caseText(kind: CaseKind, plant: PlantDoc, random: () => number, isShare
   }
 }
 
-type Reading = { readonly names: readonly (readonly string[])[]; readonly shown: readonly string[] };
-
-/** All names of the plants as words; `shown` are those a person would take for the plant itself. */
-function readings(plants: readonly PlantDoc[]): Reading[] {
-  return plants.map((plant) => {
-    const names = plantNames(plant).map((name) => nameWords(name.text));
-    if (plant.cultivar) names.push(nameWords(`${plant.genus} '${plant.cultivar}'`));
-    if (plant.tradeDesignation) names.push(nameWords(`${plant.genus} ${plant.tradeDesignation}`));
-    return { names, shown: names.map((words) => [...words].sort().join(" ")) };
-  });
+function caseWriting(kind: CaseKind, query: string): Writing {
+  const stops = new Set([...query.matchAll(/([A-Za-z]+)\./g)].map((match) => (match[1] ?? "").toLowerCase()));
+  const last = kind === "half typed" || kind === "half typed with an error" ? nameWords(query).at(-1) : undefined;
+  return { isCut: (typed) => stops.has(typed) || typed === last || (kind === "abbreviated" && typed.length < 5), joins: kind === "joined or parted" };
 }
-
-/** Letters amiss between what was typed and a name, word by word in any order; words left over on either side count by their length. */
-function amiss(query: readonly string[], name: readonly string[], apart: (typed: string, word: string) => number): number {
-  const free = [...name];
-  let sum = 0;
-  for (const typed of query) {
-    let best = typed.length;
-    let place = -1;
-    free.forEach((word, i) => {
-      const edits = apart(typed, word);
-      if (edits < best) {
-        best = edits;
-        place = i;
-      }
-    });
-    if (place >= 0) free.splice(place, 1);
-    sum += best;
-  }
-  return sum + free.reduce((letters, word) => letters + word.length * 0.5, 0);
-}
-
-/** The words with each two neighbors written as one, and as they are. */
-const joinings = (words: readonly string[]): string[][] => [
-  [...words],
-  ...words.slice(1).map((word, i) => [...words.slice(0, i), `${words[i] ?? ""}${word}`, ...words.slice(i + 2)]),
-];
-
-const MOST_APART = 4;
 
 /**
  * Cases drawn over the plants, the same for the same seed. A case is kept only when a person could tell the answer: by letters amiss,
@@ -230,8 +196,7 @@ const MOST_APART = 4;
  */
 export function searchCases(plants: readonly PlantDoc[], all: readonly PlantDoc[], count: number, seed: number): { cases: SearchCase[]; unfair: number } {
   const random = seededRandom(seed);
-  const read = readings(all);
-  const place = new Map(all.map((plant, i) => [plant.id, i]));
+  const judge = fairnessJudge(all);
   const epithets = new Map<string, number>();
   for (const { cultivar, tradeDesignation } of all) for (const text of new Set([cultivar, tradeDesignation])) if (text) epithets.set(text, (epithets.get(text) ?? 0) + 1);
   const isShared = (text: string) => (epithets.get(text) ?? 0) > 1;
@@ -242,78 +207,9 @@ export function searchCases(plants: readonly PlantDoc[], all: readonly PlantDoc[
     const plant = drawn(plants, random);
     const query = caseText(kind, plant, random, isShared);
     if (!query) continue;
-    const right = rightAnswers(query, plant, kind, all, read, place.get(plant.id) ?? -1);
+    const right = judge(query, plant, caseWriting(kind, query));
     if (right) cases.push({ kind, query, right, wanted: plant.name });
     else unfair++;
   }
   return { cases, unfair };
-}
-
-function rightAnswers(query: string, plant: PlantDoc, kind: CaseKind, all: readonly PlantDoc[], read: readonly Reading[], own: number): string[] | null {
-  const words = nameWords(query);
-  const known = new Map<string, number>();
-  const stops = new Set([...query.matchAll(/([A-Za-z]+)\./g)].map((match) => (match[1] ?? "").toLowerCase()));
-  const last = kind.startsWith("half typed") ? words.at(-1) : undefined;
-  const apart = (typed: string, word: string): number => {
-    const key = `${typed} ${word}`;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const edits =
-      (stops.has(typed) || typed === last || (kind === "abbreviated" && typed.length < 5)) && word.startsWith(typed)
-        ? 0
-        : Math.min(editDistance(typed, word, MOST_APART), typed.length);
-    known.set(key, edits);
-    return edits;
-  };
-  const joins = kind === "joined or parted";
-  const queries = joins ? joinings(words) : [words];
-  const nearest = (reading: Reading | undefined) =>
-    Math.min(...queries.flatMap((typed) => (reading?.names ?? []).flatMap((name) => (joins ? joinings(name) : [name]).map((own) => amiss(typed, own, apart)))));
-  const mine = nearest(read[own]);
-  const shown = new Set(read[own]?.shown);
-  const right = [plant.id];
-  for (const [i, other] of all.entries()) {
-    if (i === own || nearest(read[i]) > mine) continue;
-    // As near as the plant itself: fair only when it is a species among its own cultivars, or bears the very same name.
-    const cultivarOfIt = !plant.cultivar && !plant.tradeDesignation && (other.cultivar !== null || other.tradeDesignation !== null);
-    if (cultivarOfIt && nearest(read[i]) === mine) continue;
-    const epithets = [plant.cultivar, plant.tradeDesignation].filter((text) => text !== null).map((text) => nameWords(text).join(" "));
-    const twin =
-      read[i]?.shown.some((text) => shown.has(text)) && [other.cultivar, other.tradeDesignation].some((text) => text !== null && epithets.includes(nameWords(text).join(" ")));
-    if (!twin) return null;
-    right.push(other.id);
-  }
-  return right;
-}
-
-/** Further names to fill an index up to `size`: real genera with epithets and cultivar words of other plants. They are no plants. */
-export function paddedPlants(plants: readonly PlantDoc[], size: number, seed: number): PlantDoc[] {
-  const random = seededRandom(seed);
-  const species = [...new Set(plants.map((plant) => nameWords(plant.botanical)[1]).filter((word) => word !== undefined))];
-  const fancy = [...new Set(plants.flatMap((plant) => [plant.cultivar, plant.tradeDesignation].flatMap((text) => (text ? text.split(/[ -]/) : []))))].filter(
-    (word) => word.length > 2,
-  );
-  const taken = new Set(plants.flatMap((plant) => [plant.botanical, `${plant.genus} ${plant.cultivar}`, `${plant.genus} ${plant.tradeDesignation}`]));
-  const out = [...plants];
-  while (out.length < size) {
-    const model = drawn(plants, random);
-    const botanical = random() < 0.5 ? model.botanical : `${model.genus} ${drawn(species, random)}`;
-    const cultivar = random() < 0.6 ? (random() < 0.4 ? drawn(fancy, random) : `${drawn(fancy, random)} ${drawn(fancy, random)}`) : null;
-    const key = cultivar ? `${model.genus} ${cultivar}` : botanical;
-    if (taken.has(key)) continue;
-    taken.add(key);
-    const name = cultivar ? `${botanical} '${cultivar}'` : botanical;
-    const noun = drawn(model.commonNames, random).split(" ").at(-1) ?? "";
-    out.push({
-      id: `padding-${out.length}`,
-      name,
-      genus: model.genus,
-      botanical,
-      cultivar,
-      tradeDesignation: null,
-      synonyms: [],
-      commonNames: [`${drawn(fancy, random).toLowerCase()} ${noun}`],
-    });
-  }
-  return out;
 }

@@ -66,7 +66,10 @@ describe("from an empty database to a pull list", () => {
     await plantAdd(page, "Aster novae-angliae Purple Dome", "Symphyotrichum");
     await plantAdd(page, "red sprite winterbery", "‘Red Sprite’");
     await plantAdd(page, "karl foerster", "‘Karl Foerster’");
-    await page.getByText(/fruits only with a pollination partner/).first().waitFor({ state: "attached" });
+    await page
+      .getByText(/fruits only with a pollination partner/)
+      .first()
+      .waitFor({ state: "attached" });
     await saved(page);
     await expectAccessible(page);
     await screenshot(page, "bed-new");
@@ -81,7 +84,10 @@ describe("from an empty database to a pull list", () => {
     await row.getByLabel(/^Quantity of/).press("Enter");
     await row.getByLabel(/^Spacing on center/).fill("30 in oc");
     await row.getByLabel(/^Spacing on center/).press("Enter");
-    await page.getByRole("button", { name: /^Space at/ }).first().waitFor({ state: "attached" });
+    await page
+      .getByRole("button", { name: /^Space at/ })
+      .first()
+      .waitFor({ state: "attached" });
     await row.getByLabel(/^Size at planting/).fill("#5");
     await row.getByLabel(/^Size at planting/).press("Enter");
     await saved(page);
@@ -122,7 +128,11 @@ describe("from an empty database to a pull list", () => {
     const score = async () => Number(/year score (\d+)/.exec((await page.locator(".facts").textContent()) ?? "")?.[1]);
     const before = await score();
     await page.locator(".findings").getByRole("button", { name: "See what would fill it here" }).first().click();
-    await page.getByRole("dialog").getByRole("button", { name: /^Add \d+/ }).first().click();
+    await page
+      .getByRole("dialog")
+      .getByRole("button", { name: /^Add \d+/ })
+      .first()
+      .click();
     await expect.poll(score).toBeGreaterThan(before);
     await saved(page);
   });
@@ -166,8 +176,14 @@ describe("from an empty database to a pull list", () => {
   it("tells a second window that its bed is stale, and loses neither list", async () => {
     const other = await page.context().newPage();
     await other.goto(page.url());
-    const here = page.locator(".plant-row").filter({ hasText: "Karl Foerster" }).getByLabel(/^Quantity of/);
-    const there = other.locator(".plant-row").filter({ hasText: "Karl Foerster" }).getByLabel(/^Quantity of/);
+    const here = page
+      .locator(".plant-row")
+      .filter({ hasText: "Karl Foerster" })
+      .getByLabel(/^Quantity of/);
+    const there = other
+      .locator(".plant-row")
+      .filter({ hasText: "Karl Foerster" })
+      .getByLabel(/^Quantity of/);
     await here.fill("5");
     await here.press("Enter");
     await saved(page);

@@ -19,7 +19,13 @@ afterAll(() => {
 });
 
 function run(args: string[], input = "") {
-  const result = spawnSync(process.execPath, ["scripts/twelvemonth.mjs", ...args], { cwd: ROOT, encoding: "utf8", input, maxBuffer: 1e9, env: { ...process.env, DATABASE_URL: database.url } });
+  const result = spawnSync(process.execPath, ["scripts/twelvemonth.mjs", ...args], {
+    cwd: ROOT,
+    encoding: "utf8",
+    input,
+    maxBuffer: 1e9,
+    env: { ...process.env, DATABASE_URL: database.url },
+  });
   return { code: result.status, out: result.stdout, err: result.stderr };
 }
 function answer<T>(schema: z.ZodType<T>, args: string[], input = ""): T {
@@ -48,8 +54,14 @@ const place = z.strictObject({
   elevationFt: z.number(),
   zone: z.string().nullable(),
   zoneMap: z.string().nullable(),
-  lastFreeze: z.string().regex(/^\d\d-\d\d$/).nullable(),
-  firstFreeze: z.string().regex(/^\d\d-\d\d$/).nullable(),
+  lastFreeze: z
+    .string()
+    .regex(/^\d\d-\d\d$/)
+    .nullable(),
+  firstFreeze: z
+    .string()
+    .regex(/^\d\d-\d\d$/)
+    .nullable(),
   degreeDays50: z.object({ monthEnd: z.array(z.number()).length(12), annual: z.number() }),
   normals: z.string(),
   warnings: z.array(z.string()),
@@ -82,7 +94,15 @@ describe("place", () => {
 });
 
 const range = z.tuple([z.number(), z.number()]);
-const feature = z.object({ kind: z.string(), color: z.string(), hex: z.string().regex(/^#[0-9a-f]{6}$/), from: z.string(), to: z.string(), show: z.number().int().min(1).max(3), drive: z.enum(["heat", "light", "cooling", "dormancy", "always"]) });
+const feature = z.object({
+  kind: z.string(),
+  color: z.string(),
+  hex: z.string().regex(/^#[0-9a-f]{6}$/),
+  from: z.string(),
+  to: z.string(),
+  show: z.number().int().min(1).max(3),
+  drive: z.enum(["heat", "light", "cooling", "dormancy", "always"]),
+});
 const taxon = z.object({
   name: z.string(),
   cultivar: z.string().nullable(),
@@ -128,7 +148,18 @@ const windows = z.array(
   z.object({
     query: z.string(),
     name: z.string().nullable(),
-    windows: z.array(z.object({ kind: z.string(), color: z.string(), show: z.number(), drive: z.string(), startDay: z.number().int().min(1).max(365), endDay: z.number().int().min(1).max(365), spreadDays: z.number(), sources: z.array(z.string()).min(1) })),
+    windows: z.array(
+      z.object({
+        kind: z.string(),
+        color: z.string(),
+        show: z.number(),
+        drive: z.string(),
+        startDay: z.number().int().min(1).max(365),
+        endDay: z.number().int().min(1).max(365),
+        spreadDays: z.number(),
+        sources: z.array(z.string()).min(1),
+      }),
+    ),
   }),
 );
 
@@ -189,7 +220,21 @@ describe("bed", () => {
     ["not JSON", "{ this is", /file: This is not JSON/],
     ["an unknown plant", { ...bedFile, plants: [{ name: "Quercus imaginaria", quantity: 1 }] }, /plants\[0\]\.name: "Quercus imaginaria"/],
     ["a negative size", { ...bedFile, size: { lengthFt: -4, widthFt: 3 } }, /size\.lengthFt/],
-    ["an outline that crosses itself", { ...bedFile, size: { outlineFt: [[0, 0], [10, 10], [10, 0], [0, 10]] } }, /size\.outlineFt: .*cross/],
+    [
+      "an outline that crosses itself",
+      {
+        ...bedFile,
+        size: {
+          outlineFt: [
+            [0, 0],
+            [10, 10],
+            [10, 0],
+            [0, 10],
+          ],
+        },
+      },
+      /size\.outlineFt: .*cross/,
+    ],
     ["neither quantity nor area", { ...bedFile, plants: [{ name: "Acer rubrum" }] }, /plants\[0\]: needs either quantity or areaSqFt/],
     ["a misspelt field", { ...bedFile, plants: [{ name: "Acer rubrum", quantity: 1, spacing: 3 }] }, /plants\[0\]: .*spacing/],
     ["a fraction of a plant", { ...bedFile, plants: [{ name: "Acer rubrum", quantity: 1.5 }] }, /plants\[0\]\.quantity/],

@@ -8,7 +8,11 @@ const ROOT = path.resolve(import.meta.dirname, "../..");
 const BASE = path.join(ROOT, "test-results", "base.db");
 
 function databaseSetUp(file: string, ...args: string[]): void {
-  const run = spawnSync(process.execPath, ["node_modules/tsx/dist/cli.mjs", "scripts/db.ts", ...args], { cwd: ROOT, encoding: "utf8", env: { ...process.env, DATABASE_URL: `file:${file}` } });
+  const run = spawnSync(process.execPath, ["node_modules/tsx/dist/cli.mjs", "scripts/db.ts", ...args], {
+    cwd: ROOT,
+    encoding: "utf8",
+    env: { ...process.env, DATABASE_URL: `file:${file}` },
+  });
   if (run.status !== 0) throw new Error(`The test database could not be made:\n${run.stderr}`);
 }
 

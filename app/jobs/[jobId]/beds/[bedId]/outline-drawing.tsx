@@ -12,7 +12,8 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: 
 type Frame = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 
 /** Whether the corners run clockwise as drawn (y grows downward). */
-const outlineTurnsRight = (points: Outline): boolean => points.reduce((sum, [x, y], i) => sum + x * (points[(i + 1) % points.length]?.[1] ?? 0) - y * (points[(i + 1) % points.length]?.[0] ?? 0), 0) > 0;
+const outlineTurnsRight = (points: Outline): boolean =>
+  points.reduce((sum, [x, y], i) => sum + x * (points[(i + 1) % points.length]?.[1] ?? 0) - y * (points[(i + 1) % points.length]?.[0] ?? 0), 0) > 0;
 
 /** The window of the drawing in feet: the outline with room to pull a corner outward. */
 function frameOf(points: Outline): Frame {

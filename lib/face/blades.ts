@@ -37,12 +37,12 @@ export function drawFronds(draw: Pen, hex: string, blades: readonly Blade[], wid
   blades.forEach(({ from, control, to }, i) => {
     const tone = i < blades.length / 3 ? toneDark(hex, 0.24) : i < (2 * blades.length) / 3 ? hex : toneLight(hex, 0.16);
     const leaflets: string[] = [];
-    for (let k = 3; k <= 15; k++) {
-      const t = k / 16;
+    for (let k = 2; k <= 19; k++) {
+      const t = k / 20;
       const [a, b] = [curvePoint(from, control, to, t), curvePoint(from, control, to, Math.min(1, t + 0.06))];
       const length = Math.hypot(b[0] - a[0], b[1] - a[1]) || 1;
       const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-      const wide = widthFt * Math.sin(Math.PI * Math.min(1, t * 0.9 + 0.12)) * 0.9;
+      const wide = widthFt * Math.sin(Math.PI * Math.min(1, t * 0.86 + 0.16));
       for (const side of [-1, 1]) leaflets.push(pathLeaf(a, [a[0] + ux * wide * 0.55 - uy * side * wide, a[1] + uy * wide * 0.55 + ux * side * wide], widthFt * 0.2));
     }
     draw.line("leaf", toneDark(hex, 0.3), widthFt * 0.09, pathCurve(from, control, to));

@@ -39,9 +39,9 @@ function tiers(draw: Pen, plant: SilhouettePlant, hex: string, random: () => num
     const top: Point = [0, Math.min(heightFt, footFt + tall * (t + 2.1 / count))];
     const drop = (tall / count) * 0.34;
     const points = Math.max(3, Math.round((half / (spreadFt / 2)) * 9));
-    draw.fill("leaf", toneDark(hex, 0.3), tier(top, y, half, points, drop, random));
+    draw.fill("leaf", toneDark(hex, 0.24), tier(top, y, half, points, drop, random));
     draw.fill("leaf", i % 2 ? hex : toneDark(hex, 0.06), tier([0, top[1]], y + drop * 0.75, half * 0.96, points, drop, random));
-    draw.fill("leaf", toneLight(hex, 0.13), tier([-half * 0.05, top[1]], y + drop * 1.5, half * 0.62, Math.max(2, points - 3), drop * 0.8, random));
+    draw.fill("leaf", toneLight(hex, 0.1), tier([-half * 0.12, top[1]], y + drop * 1.9, half * 0.5, Math.max(2, points - 3), drop * 0.7, random));
   }
 }
 
@@ -59,31 +59,23 @@ function globe(draw: Pen, plant: SilhouettePlant, hex: string, random: () => num
   strokesOver(draw, hex, crown, Math.min(plant.heightFt, plant.spreadFt) * 0.06, 0.4, random);
 }
 
-/** Spreading junipers and yews: arching fans, layer over layer. */
+/** Spreading junipers and yews: a low mass with sprays that reach out of it, layer over layer. */
 function fans(draw: Pen, plant: SilhouettePlant, hex: string, random: () => number): void {
   const { heightFt, spreadFt } = plant;
-  const layers = 4;
-  for (let layer = 0; layer < layers; layer++) {
-    const tone = layer === 0 ? toneDark(hex, 0.28) : layer === 1 ? toneDark(hex, 0.12) : layer === 2 ? hex : toneLight(hex, 0.16);
-    const n = 11 - layer;
-    const sprays = Array.from({ length: n }, (_, i) => {
-      const side = -1 + (2 * (i + 0.5)) / n + (random() - 0.5) * 0.08;
-      const reach = (spreadFt / 2) * (1 - layer * 0.13) * (0.9 + random() * 0.12);
-      const rise = heightFt * (0.3 + (1 - Math.abs(side)) * 0.66) * (1 - layer * 0.05);
-      const from: Point = [side * reach * 0.25, heightFt * 0.06];
-      const to: Point = [side * reach, Math.min(heightFt, rise * (0.92 + random() * 0.1))];
-      return pathLeaf(from, to, spreadFt * 0.075, side * 0.12);
+  const sprays = (count: number, inner: number, outer: number, width: number) =>
+    Array.from({ length: count }, (_, i) => {
+      const side = -1 + (2 * (i + 0.5)) / count + (random() - 0.5) * 0.06;
+      const angle = Math.PI / 2 - side * 1.42;
+      const reach = 0.9 + random() * 0.12;
+      const on = (share: number): Point => [Math.cos(angle) * (spreadFt / 2) * share, Math.max(heightFt * 0.03, Math.sin(angle) * heightFt * share)];
+      return pathLeaf(on(inner * reach), on(Math.min(1, outer * reach)), width, side * 0.14);
     });
-    draw.fill("leaf", tone, ...sprays);
-  }
-  strokesOver(
-    draw,
-    hex,
-    { footFt: heightFt * 0.08, heightFt: heightFt * 0.72, widthFt: spreadFt * 0.86, profile: crownProfile("mounded") },
-    Math.min(heightFt * 0.14, spreadFt * 0.05),
-    0.1,
-    random,
-  );
+  const width = Math.min(spreadFt * 0.035, heightFt * 0.09);
+  draw.fill("leaf", toneDark(hex, 0.3), ...sprays(45, 0.5, 1, width));
+  foliageMass(draw, hex, { footFt: 0, heightFt: heightFt * 0.78, widthFt: spreadFt * 0.8, profile: crownProfile("mounded") }, FINE, random);
+  draw.fill("leaf", toneDark(hex, 0.14), ...sprays(27, 0.4, 0.82, width));
+  draw.fill("leaf", hex, ...sprays(21, 0.22, 0.62, width));
+  draw.fill("leaf", toneLight(hex, 0.18), ...sprays(15, 0.1, 0.42, width * 0.8));
 }
 
 /** Pines that grow as they will: a bent trunk and flat clouds. */
@@ -128,8 +120,6 @@ export function drawConifer(draw: Pen, plant: SilhouettePlant, look: PlantLook, 
         tiers(draw, plant, hex, random);
         break;
       case "columnar":
-      case "upright":
-      case "oval":
         flame(draw, plant, hex, random);
         break;
       case "irregular":

@@ -1,6 +1,8 @@
 // Weeping trees and shrubs: limbs that rise and arch over, and strands that hang from them nearly to the ground.
+import { type Crown, crownProfile } from "./crown-profile";
 import type { Pen } from "./face-mark";
 import { type Point, pathBlade, pathCurve, pathEllipse } from "./face-path";
+import { FINE, foliageMass } from "./foliage-mass";
 import type { PlantLook } from "./plant-look";
 import type { SilhouettePlant } from "./plant-shape";
 import { toneDark, toneLight } from "./tone";
@@ -26,10 +28,10 @@ function strands({ heightFt, spreadFt }: SilhouettePlant, count: number, random:
 export function curtain(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () => number): void {
   const { heightFt, spreadFt } = plant;
   const trunkFt = Math.max(0.1, heightFt * 0.04);
-  const all = strands(plant, Math.round(Math.min(64, Math.max(30, spreadFt * 3))), random);
-  const strandFt = Math.max(0.03, spreadFt * 0.012);
+  const all = strands(plant, Math.round(Math.min(120, Math.max(72, spreadFt * 5))), random);
+  const strandFt = Math.max(0.02, spreadFt * 0.0065);
   const curves = (some: readonly Strand[]) => some.map(({ from, control, to }) => pathCurve(from, control, to)).join("");
-  const limbs = all.filter((_, i) => i % 5 === 0).map(({ from }) => pathBlade([0, heightFt * 0.5], [from[0] * 0.25, from[1] * 1.02], from, trunkFt * 0.4));
+  const limbs = all.filter((_, i) => i % 12 === 0).map(({ from }) => pathBlade([0, heightFt * 0.5], [from[0] * 0.25, from[1] * 1.02], from, trunkFt * 0.4));
   draw.fill(
     "stem",
     look.stemHex,
@@ -39,8 +41,10 @@ export function curtain(draw: Pen, plant: SilhouettePlant, look: PlantLook, rand
   );
   if (!look.leafHex) draw.line("stem", look.stemHex, strandFt * 0.5, curves(all));
   else {
+    const cap: Crown = { footFt: heightFt * 0.52, heightFt: heightFt * 0.47, widthFt: spreadFt * 0.86, profile: crownProfile("mounded") };
+    foliageMass(draw, look.leafHex, cap, FINE, random);
     const third = Math.ceil(all.length / 3);
-    draw.line("leaf", toneDark(look.leafHex, 0.24), strandFt * 3.2, curves(all.slice(0, third)));
+    draw.line("leaf", toneDark(look.leafHex, 0.24), strandFt * 3, curves(all.slice(0, third)));
     draw.line("leaf", look.leafHex, strandFt * 2.7, curves(all.slice(third, 2 * third)));
     draw.line("leaf", toneLight(look.leafHex, 0.15), strandFt * 2, curves(all.slice(2 * third)));
     const fringe = all.flatMap(({ to }) => [

@@ -34,8 +34,8 @@ export function pathScalloped(points: readonly Point[], bulge: number): string {
   let d = `M${at(first)}`;
   points.forEach((p, i) => {
     const q = points[(i + 1) % points.length] ?? first;
-    // Points run counterclockwise: outward is to the right of the edge.
-    const control: Point = [(p[0] + q[0]) / 2 + (q[1] - p[1]) * bulge, (p[1] + q[1]) / 2 - (q[0] - p[0]) * bulge];
+    // Points run counterclockwise: outward is to the right of the edge; nothing bulges into the ground.
+    const control: Point = [(p[0] + q[0]) / 2 + (q[1] - p[1]) * bulge, Math.max(0, (p[1] + q[1]) / 2 - (q[0] - p[0]) * bulge)];
     d += `Q${at(control)} ${at(q)}`;
   });
   return `${d}Z`;

@@ -19,14 +19,14 @@ function clump([x, y]: Point, radius: number, random: () => number): string {
 
 /** How finely a mass is drawn: edge of a scallop as a share of the smaller side, roughness of the outline, size of clumps. */
 export type Texture = { readonly edge: number; readonly rough: number; readonly clump: number };
-export const LEAFY: Texture = { edge: 0.17, rough: 0.09, clump: 0.14 };
-export const FINE: Texture = { edge: 0.09, rough: 0.05, clump: 0.085 };
+export const LEAFY: Texture = { edge: 0.125, rough: 0.08, clump: 0.095 };
+export const FINE: Texture = { edge: 0.08, rough: 0.05, clump: 0.075 };
 
 /** Body and clumps of a crown. Light comes from the upper left. */
 export function foliageMass(draw: Pen, hex: string, crown: Crown, texture: Texture, random: () => number, lean = 0): void {
   const small = Math.min(crown.heightFt, crown.widthFt);
   // A long crown has more, not longer, clumps.
-  const cell = Math.max(small * texture.clump * 1.5, Math.max(crown.heightFt, crown.widthFt) / 16);
+  const cell = Math.max(small * texture.clump * 1.5, Math.max(crown.heightFt, crown.widthFt) / 20);
   draw.fill("leaf", toneDark(hex, 0.13), pathScalloped(crownOutline(crown, Math.max(small * texture.edge, cell * 0.5), texture.rough, random, lean), 0.36));
   const points = crownPoints(crown, cell, 0.86, random);
   const half = crown.widthFt / 2;
@@ -64,8 +64,8 @@ const COVER = [0, 0.35, 0.62, 1] as const;
 
 /** Flowers or fruit dotted over a crown; more with more show. `sizeFt` is their width. */
 export function dotsOver(draw: Pen, part: FacePart, wear: Wear, crown: Crown, sizeFt: number, random: () => number): void {
-  const cell = (sizeFt * 2.1) / Math.sqrt(COVER[wear.show] ?? 0.6);
-  const points = crownPoints(crown, Math.max(cell, Math.max(crown.heightFt, crown.widthFt) / 22), 0.93, random);
+  const cell = (sizeFt * 1.55) / Math.sqrt(COVER[wear.show] ?? 0.6);
+  const points = crownPoints(crown, Math.max(cell, Math.max(crown.heightFt, crown.widthFt) / 28), 0.93, random);
   const dot = (p: Point) => pathCircle(p, sizeFt * (0.36 + random() * 0.22));
   draw.fill(part, toneDark(wear.hex, 0.14), ...points.filter((_, i) => i % 3 === 0).map(dot));
   draw.fill(part, wear.hex, ...points.filter((_, i) => i % 3 === 1).map(dot));

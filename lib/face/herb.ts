@@ -1,6 +1,6 @@
 // Perennials, grasses, ferns, bulbs and annuals: leaves below, stems and flower heads above.
 import { drawBlades, drawFronds, tuft } from "./blades";
-import { type Crown, crownProfile } from "./crown-profile";
+import { type Crown, crownPoints, crownProfile } from "./crown-profile";
 import type { Pen } from "./face-mark";
 import { type Point, pathCurve, pathLeaf } from "./face-path";
 import { type FlowerForm, flowerForm } from "./flower-form";
@@ -52,13 +52,13 @@ const stemCurve = ({ from, tip }: Stem): string => pathCurve(from, [from[0] + (t
 /** Leaves in pairs up a stem, to `upTo` of it. */
 function stemLeaves({ from, tip }: Stem, upTo: number, lengthFt: number, random: () => number): string[] {
   const leaves: string[] = [];
-  const n = 6;
+  const n = 9;
   for (let i = 0; i < n; i++) {
     const t = 0.06 + (i / n) * upTo;
     const at: Point = [from[0] + (tip[0] - from[0]) * t * (0.7 + t * 0.3), tip[1] * t];
     for (const side of [-1, 1]) {
       const long = lengthFt * (1.15 - t * 0.6) * (0.85 + random() * 0.3);
-      leaves.push(pathLeaf(at, [at[0] + side * long * 0.86, at[1] + long * (0.3 + random() * 0.3)], long * 0.3, side * -0.08));
+      leaves.push(pathLeaf(at, [at[0] + side * long * 0.74, at[1] + long * (0.42 + random() * 0.4)], long * 0.25, side * -0.1));
     }
   }
   return leaves;
@@ -98,7 +98,7 @@ function upright(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () 
   const { leafHex, flower, seedhead } = look;
   const wear = flower ?? seedhead;
   if (leafHex) {
-    const long = Math.min(spreadFt * 0.3, heightFt * 0.16);
+    const long = Math.min(spreadFt * 0.2, heightFt * 0.13);
     draw.line("stem", toneDark(leafHex, 0.22), stemFt(plant) * 1.3, ...list.map(stemCurve));
     const leaves = list.flatMap((stem) => stemLeaves(stem, wear ? 0.78 : 0.94, long, random));
     draw.fill("leaf", toneDark(leafHex, 0.24), ...leaves.filter((_, i) => i % 3 === 0));
@@ -108,12 +108,27 @@ function upright(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () 
   if (wear) heads(draw, plant, wear, flower ? "flower" : "seedhead", wear.show === 1 ? list.filter((_, i) => i % 2 === 0) : list);
 }
 
-/** A mound of leaves with flower stems above (or, for low mounds, on it). */
+/** Forms that sit close on a mound instead of standing above it. */
+const ON_MOUND: readonly FlowerForm[] = ["cup", "daisy", "umbel", "panicle", "globe"];
+
+/** Heads scattered over the sunny side of a mound. */
+function headsOnMound(draw: Pen, plant: SilhouettePlant, wear: Wear, crown: Crown, random: () => number): void {
+  const form = flowerForm(plant.genus, plant.family);
+  const sizeFt = Math.min(headFt(plant, form), Math.max(0.1, plant.spreadFt * 0.1));
+  const cell = (sizeFt * 1.5) / Math.sqrt(wear.show / 3);
+  const spots = crownPoints(crown, Math.max(cell, plant.spreadFt / 16), 0.96, random).filter(([, y]) => y > crown.heightFt * 0.34);
+  for (const [x, y] of spots.sort((a, b) => b[1] - a[1])) flowerHead(draw, { part: "flower", form, hex: wear.hex, sizeFt: sizeFt * (0.8 + random() * 0.3) }, [x, y + sizeFt * 0.4], 0);
+}
+
+/** A mound of leaves with flower stems above (or, for low mounds, flowers on it). */
 function mound(draw: Pen, plant: SilhouettePlant, look: PlantLook, share: number, random: () => number): void {
-  const { heightFt, spreadFt } = plant;
-  const crown: Crown = { footFt: 0, heightFt: heightFt * (look.flower || look.seedhead ? share : Math.min(1, share + 0.15)), widthFt: spreadFt, profile: crownProfile("mounded") };
+  const { heightFt, spreadFt, habit } = plant;
+  const sits = look.flower !== null && look.leafHex !== null && habit !== "clump" && ON_MOUND.includes(flowerForm(plant.genus, plant.family));
+  const topped = !sits && (look.flower ?? look.seedhead) !== null;
+  const crown: Crown = { footFt: 0, heightFt: heightFt * (topped ? share : Math.min(0.96, share + 0.15)), widthFt: spreadFt, profile: crownProfile("mounded") };
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, FINE, random);
-  flowerStems(draw, plant, look, random);
+  if (sits && look.flower) headsOnMound(draw, plant, look.flower, crown, random);
+  else flowerStems(draw, plant, look, random);
 }
 
 /** Broad leaves from the ground, overlapping, with scapes above. */
@@ -153,13 +168,13 @@ function blades(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () =
       draw,
       dry,
       tuft(heightFt * share, spreadFt, kind === "grass" ? 64 : 30, arch, random),
-      kind === "grass" ? Math.max(0.02, spreadFt * 0.014) : Math.max(0.04, spreadFt * 0.045),
+      kind === "grass" ? Math.max(0.008, spreadFt * 0.0125) : Math.max(0.02, spreadFt * 0.036),
     );
   flowerStems(draw, plant, look, random);
 }
 
 function fronds(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () => number): void {
-  if (look.leafHex) drawFronds(draw, look.leafHex, tuft(plant.heightFt, plant.spreadFt, 13, 0.6, random), Math.min(plant.spreadFt * 0.1, plant.heightFt * 0.16));
+  if (look.leafHex) drawFronds(draw, look.leafHex, tuft(plant.heightFt, plant.spreadFt, 19, plant.habit === "upright" || plant.habit === "columnar" ? 0.4 : 0.62, random), Math.min(plant.spreadFt * 0.085, plant.heightFt * 0.13));
 }
 
 /** Any herb; the habit decides, and what family and genus say of its leaves. */

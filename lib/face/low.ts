@@ -70,5 +70,5 @@ export function drawClimber(draw: Pen, plant: SilhouettePlant, look: PlantLook, 
   const crown: Crown = { footFt: heightFt * 0.08, heightFt: heightFt * 0.92, widthFt: spreadFt, profile: crownProfile("climbing") };
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, { edge: 0.13, rough: 0.16, clump: 0.1 }, random);
   const wear = look.flower ?? look.fruit ?? look.seedhead;
-  if (wear) dotsOver(draw, look.flower ? "flower" : "fruit", wear, crown, Math.max(0.12, Math.min(heightFt, spreadFt) * 0.045), random);
+  if (wear) dotsOver(draw, look.flower ? "flower" : "fruit", wear, crown, Math.max(0.16, Math.min(heightFt, spreadFt) * 0.06), random);
 }

@@ -18,7 +18,7 @@ export function silhouette(plant: SilhouettePlant, look: PlantLook, seed: string
   const random = seeded(seed);
   const { kind, habit } = plant;
   if (habit === "climbing" || kind === "vine") drawClimber(draw, plant, look, random);
-  else if (habit === "mat" && kind !== "grass" && kind !== "fern") drawMat(draw, plant, look, random);
+  else if (habit === "mat" && kind !== "grass" && kind !== "fern" && kind !== "bulb") drawMat(draw, plant, look, random);
   else if (kind === "conifer") drawConifer(draw, plant, look, random);
   else if (kind === "tree") drawTree(draw, plant, look, random);
   else if (kind === "shrub") drawShrub(draw, plant, look, random);

@@ -1,12 +1,13 @@
 // Trees and shrubs, in leaf or bare.
-import { shrubFrame, treeFrame } from "./branches";
+import { type Frame, shrubFrame, treeFrame } from "./branches";
 import { type Crown, crownProfile } from "./crown-profile";
 import { curtain } from "./curtain";
 import type { Pen } from "./face-mark";
+import { type Point, pathCircle } from "./face-path";
 import { dotsOver, FINE, foliageMass, LEAFY } from "./foliage-mass";
-import type { PlantLook } from "./plant-look";
+import type { PlantLook, Wear } from "./plant-look";
 import type { SilhouettePlant } from "./plant-shape";
-import { toneLight } from "./tone";
+import { toneDark, toneLight } from "./tone";
 
 /** Clear trunk below the crown: a share of the height, more for tall trees, never over 8 ft. */
 function trunkClearFt(plant: SilhouettePlant): number {
@@ -15,12 +16,28 @@ function trunkClearFt(plant: SilhouettePlant): number {
 }
 
 /** Width of a flower or fruit as drawn: large enough to see, small against the plant. */
-const dotFt = (plant: SilhouettePlant, share: number): number => Math.max(0.09, Math.min(plant.heightFt, plant.spreadFt) * share);
+const dotFt = (plant: SilhouettePlant, share: number): number => Math.max(0.07, Math.min(plant.heightFt, plant.spreadFt) * share);
 
-function dress(draw: Pen, plant: SilhouettePlant, look: PlantLook, crown: Crown, random: () => number): void {
-  if (look.fruit) dotsOver(draw, "fruit", { ...look.fruit, show: Math.max(1, look.fruit.show - 1) }, crown, dotFt(plant, 0.022), random);
-  if (look.seedhead && !look.flower) dotsOver(draw, "seedhead", look.seedhead, crown, dotFt(plant, 0.035), random);
-  if (look.flower) dotsOver(draw, "flower", look.flower, crown, dotFt(plant, 0.034), random);
+/** Flowers or fruit along bare twigs. */
+function dotsOnWood(draw: Pen, part: "flower" | "fruit", wear: Wear, ends: readonly Point[], sizeFt: number, random: () => number): void {
+  const dots = ends.flatMap((end) =>
+    Array.from({ length: wear.show * 2 - 1 }, () => pathCircle([end[0] + (random() - 0.5) * sizeFt * 3.4, Math.max(sizeFt, end[1] + (random() - 0.5) * sizeFt * 3.4)], sizeFt * (0.34 + random() * 0.22))),
+  );
+  draw.fill(part, toneDark(wear.hex, 0.14), ...dots.filter((_, i) => i % 3 === 0));
+  draw.fill(part, wear.hex, ...dots.filter((_, i) => i % 3 === 1));
+  draw.fill(part, toneLight(wear.hex, 0.35), ...dots.filter((_, i) => i % 3 === 2));
+}
+
+function dress(draw: Pen, plant: SilhouettePlant, look: PlantLook, crown: Crown, frame: Frame, random: () => number): void {
+  const bare = look.leafHex === null;
+  if (look.fruit) {
+    const few = { ...look.fruit, show: Math.max(1, look.fruit.show - 1) };
+    if (bare) dotsOnWood(draw, "fruit", few, frame.ends, dotFt(plant, 0.018), random);
+    else dotsOver(draw, "fruit", few, crown, dotFt(plant, 0.02), random);
+  }
+  if (look.seedhead && !look.flower) dotsOver(draw, "seedhead", { ...look.seedhead, show: 1 }, crown, dotFt(plant, 0.045), random);
+  if (look.flower && bare) dotsOnWood(draw, "flower", look.flower, frame.ends, dotFt(plant, 0.026), random);
+  else if (look.flower) dotsOver(draw, "flower", look.flower, crown, dotFt(plant, 0.028), random);
 }
 
 /** A tree on a trunk. */
@@ -32,10 +49,10 @@ export function drawTree(draw: Pen, plant: SilhouettePlant, look: PlantLook, ran
     curtain(draw, plant, look, random);
     return;
   }
-  treeFrame(draw, look.stemHex, habit, crown, toneLight(look.stemHex, 0.12), random);
+  const frame = treeFrame(draw, look.stemHex, habit, crown, look.leafHex ? 0.75 : 1, random);
   const lean = habit === "irregular" ? (random() < 0.5 ? -1 : 1) : 0;
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, kind === "conifer" ? FINE : LEAFY, random, lean);
-  dress(draw, plant, look, crown, random);
+  dress(draw, plant, look, crown, frame, random);
 }
 
 /** A shrub on several stems, leafy nearly to the ground. */
@@ -48,9 +65,9 @@ export function drawShrub(draw: Pen, plant: SilhouettePlant, look: PlantLook, ra
   const low = habit === "mounded" || habit === "mat" || habit === "conical" || habit === "columnar" ? 0.02 : habit === "vase" ? 0.14 : 0.07;
   const footFt = heightFt * low;
   const crown: Crown = { footFt, heightFt: heightFt - footFt, widthFt: spreadFt, profile: crownProfile(habit) };
-  shrubFrame(draw, look.stemHex, habit, { ...crown, footFt: 0, heightFt }, random);
+  const frame = shrubFrame(draw, look.stemHex, habit, { ...crown, footFt: 0, heightFt }, look.leafHex ? 0.7 : 1, random);
   const lean = habit === "irregular" ? (random() < 0.5 ? -1 : 1) : 0;
   const small = Math.min(heightFt, spreadFt) < 2.5 || habit === "columnar";
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, small ? FINE : LEAFY, random, lean);
-  dress(draw, plant, look, crown, random);
+  dress(draw, plant, look, crown, frame, random);
 }

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import type { StreetTreeCells } from "../lib/plants/street-tree";
 import { streetTreesFile } from "../lib/plants/street-tree";
 import type { Taxon } from "../lib/plants/taxon";
+import { taxonFinder } from "../lib/plants/taxon-finder";
 import { USDA_COLUMNS, usdaGeneraFile, usdaNativeFile, usdaRowsFile } from "../lib/plants/usda-table";
 import { datasetRead } from "../lib/server/dataset-files";
 
@@ -122,12 +123,21 @@ usdaNativeFile.parse({ ...nativeHead, rows: native });
 tableWrite("usda-native.json", nativeHead, "rows", native);
 
 const LEAST_TREES = 15;
-const botanicals = new Map(taxa.flatMap((t) => (t.tradeDesignation && !t.cultivar ? [] : [[nameKey(t.name), t.name] as const])));
+/** What the street-tree table means where its name alone does not tell: street honeylocusts are thornless, its Japanese cherry is 'Kanzan'. */
+const STREET_NAMES: Readonly<Record<string, string>> = {
+  "Gleditsia triacanthos": "Gleditsia triacanthos f. inermis",
+  "Pinus thunbergiana": "Pinus thunbergii",
+  "Populus sargentii": "Populus deltoides",
+  "Prunus serrulata": "Prunus serrulata 'Kanzan'",
+};
+const find = taxonFinder(taxa);
 const species: Record<string, StreetTreeCells[]> = {};
 for (const r of tableRead("usfs_urban_tree_dimensions.tsv")) {
-  const name = botanicals.get(nameKey(r.species ?? ""));
+  const printed = STREET_NAMES[r.species ?? ""] ?? r.species ?? "";
+  const found = printed.includes(" sp.") ? null : find({ printed });
   const trees = Number(r.n_age15plus);
-  if (!name || trees < LEAST_TREES) continue;
+  if (found?.kind !== "taxon" || trees < LEAST_TREES) continue;
+  const { name } = found.taxon;
   const three = (prefix: string): [number, number, number] => [Number(r[`${prefix}_p50_age15plus`]), Number(r[`${prefix}_p90`]), Number(r[`${prefix}_max`])];
   species[name] = [...(species[name] ?? []), [trees, three("ht_ft"), three("crown_ft")]];
 }

@@ -58,7 +58,7 @@ export function treeFrame(draw: Pen, hex: string, habit: Habit, crown: Crown, re
   const leader = habit === "vase" ? 0.12 : habit === "spreading" || habit === "rounded" || habit === "irregular" ? 0.45 : 0.85;
   const top = footFt + heightFt * leader;
   const sway = (random() - 0.5) * trunkFt * 0.8;
-  const tips = crownPoints(crown, Math.max(widthFt, heightFt) / (habit === "columnar" ? 7 : 5.2), 0.8 * reach, random);
+  const tips = crownPoints(crown, Math.max(widthFt, heightFt) / (habit === "columnar" || habit === "vase" || habit === "conical" ? 8 : 5.8), 0.8 * reach, random);
   const lines = tips.map((tip) => {
     const leaveY = Math.min(top, footFt * 0.92 + Math.max(0, tip[1] - footFt) * bearing.leave);
     const from: Point = [sway * (leaveY / total), leaveY];

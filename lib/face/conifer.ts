@@ -20,7 +20,7 @@ function tier(top: Point, y: number, half: number, points: number, drop: number,
   const edge = Array.from({ length: points * 2 + 1 }, (_, i): Point => {
     const x = 1 - (2 * i) / (points * 2);
     const isTip = i % 2 === 0;
-    return [x * half * (isTip ? 1 : 0.98), y - (isTip ? drop * (0.7 + random() * 0.5) : -drop * 0.35) - Math.abs(x) * drop * 0.5];
+    return [x * half * (isTip ? 1 : 0.98), Math.max(0, y - (isTip ? drop * (0.7 + random() * 0.5) : -drop * 0.35) - Math.abs(x) * drop * 0.5)];
   });
   return pathLine([top, [half * 0.45, (top[1] * 1.3 + y) / 2.3], ...edge, [-half * 0.45, (top[1] * 1.3 + y) / 2.3]], true);
 }

@@ -95,6 +95,35 @@ const BY_FAMILY: Readonly<Record<string, FlowerForm>> = {
   Caryophyllaceae: "cup",
 };
 
+/** Shrubs and trees whose flower heads are told from afar: the form, and the width of a head as a share of the plant's smaller side. */
+const WOODY: Readonly<Record<string, { readonly form: FlowerForm; readonly share: number }>> = {
+  Hydrangea: { form: "globe", share: 0.115 },
+  Syringa: { form: "panicle", share: 0.075 },
+  Buddleja: { form: "spike", share: 0.045 },
+  Itea: { form: "spike", share: 0.035 },
+  Clethra: { form: "spike", share: 0.035 },
+  Aesculus: { form: "panicle", share: 0.06 },
+  Rhododendron: { form: "globe", share: 0.09 },
+  Viburnum: { form: "umbel", share: 0.085 },
+  Sambucus: { form: "umbel", share: 0.09 },
+  Spiraea: { form: "umbel", share: 0.08 },
+  Rosa: { form: "cup", share: 0.1 },
+  Hibiscus: { form: "cup", share: 0.085 },
+  Magnolia: { form: "cup", share: 0.055 },
+  Cornus: { form: "umbel", share: 0.055 },
+  Caryopteris: { form: "spike", share: 0.04 },
+  Hypericum: { form: "cup", share: 0.07 },
+  Dasiphora: { form: "cup", share: 0.06 },
+  Koelreuteria: { form: "panicle", share: 0.055 },
+  Wisteria: { form: "panicle", share: 0.09 },
+  Clematis: { form: "cup", share: 0.11 },
+};
+
+/** The head of a woody plant worth drawing as such; null for the many whose flowers are dots from afar. */
+export function woodyHead(genus: string): { readonly form: FlowerForm; readonly share: number } | null {
+  return WOODY[genus] ?? null;
+}
+
 /** How a herb's flowers are drawn. */
 export function flowerForm(genus: string, family: string): FlowerForm {
   return BY_GENUS[genus.replace("× ", "")] ?? BY_FAMILY[family] ?? "cup";

@@ -65,7 +65,7 @@ function stemLeaves({ from, tip }: Stem, upTo: number, lengthFt: number, random:
 }
 
 const stemFt = ({ heightFt }: SilhouettePlant): number => Math.max(0.015, heightFt * 0.009);
-const STEM_COUNT = [0, 5, 8, 11] as const;
+const STEM_COUNT = [0, 5, 9, 15] as const;
 
 /** Head width: what the form and the plant allow. */
 function headFt(plant: SilhouettePlant, form: FlowerForm): number {
@@ -124,8 +124,7 @@ function headsOnMound(draw: Pen, plant: SilhouettePlant, wear: Wear, crown: Crow
 function mound(draw: Pen, plant: SilhouettePlant, look: PlantLook, share: number, random: () => number): void {
   const { heightFt, spreadFt, habit } = plant;
   const sits = look.flower !== null && look.leafHex !== null && habit !== "clump" && ON_MOUND.includes(flowerForm(plant.genus, plant.family));
-  const topped = !sits && (look.flower ?? look.seedhead) !== null;
-  const crown: Crown = { footFt: 0, heightFt: heightFt * (topped ? share : Math.min(0.96, share + 0.15)), widthFt: spreadFt, profile: crownProfile("mounded") };
+  const crown: Crown = { footFt: 0, heightFt: heightFt * (sits ? Math.min(0.96, share + 0.15) : share), widthFt: spreadFt, profile: crownProfile("mounded") };
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, FINE, random);
   if (sits && look.flower) headsOnMound(draw, plant, look.flower, crown, random);
   else flowerStems(draw, plant, look, random);
@@ -134,7 +133,7 @@ function mound(draw: Pen, plant: SilhouettePlant, look: PlantLook, share: number
 /** Broad leaves from the ground, overlapping, with scapes above. */
 function rosette(draw: Pen, plant: SilhouettePlant, look: PlantLook, share: number, random: () => number): void {
   const { heightFt, spreadFt } = plant;
-  const high = heightFt * (look.flower || look.seedhead ? share : 1);
+  const high = heightFt * share;
   const { leafHex } = look;
   if (leafHex) {
     for (let row = 0; row < 3; row++) {
@@ -161,7 +160,7 @@ function blades(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () =
   const { heightFt, spreadFt, habit, kind } = plant;
   const arch = habit === "upright" || habit === "columnar" ? 0.22 : habit === "fountain" ? 0.8 : 0.55;
   const wear = look.flower ?? look.seedhead;
-  const share = wear ? (kind === "grass" ? 0.7 : 0.66) : 0.9;
+  const share = kind === "grass" ? 0.72 : 0.68;
   const dry = look.leafHex ?? (kind === "grass" && wear ? wear.hex : null);
   if (dry)
     drawBlades(
@@ -195,7 +194,7 @@ export function drawHerb(draw: Pen, plant: SilhouettePlant, look: PlantLook, ran
       case "clump":
       case "conical":
       case "irregular":
-        mound(draw, plant, look, 0.58, random);
+        mound(draw, plant, look, 0.62, random);
         break;
       default:
         mound(draw, plant, look, 0.8, random);

@@ -2,9 +2,11 @@
 import { type Crown, crownProfile } from "./crown-profile";
 import type { Pen } from "./face-mark";
 import { type Point, pathLine, pathSmooth } from "./face-path";
+import { woodyHead } from "./flower-form";
 import { dotsOver, FINE, foliageMass, strokesOver } from "./foliage-mass";
 import type { PlantLook } from "./plant-look";
 import type { SilhouettePlant } from "./plant-shape";
+import { flowersInLeaf } from "./woody";
 
 /** A carpet: several low cushions side by side, flowers over it. */
 export function drawMat(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () => number): void {
@@ -70,5 +72,6 @@ export function drawClimber(draw: Pen, plant: SilhouettePlant, look: PlantLook, 
   const crown: Crown = { footFt: heightFt * 0.08, heightFt: heightFt * 0.92, widthFt: spreadFt, profile: crownProfile("climbing") };
   if (look.leafHex) foliageMass(draw, look.leafHex, crown, { edge: 0.13, rough: 0.16, clump: 0.1 }, random);
   const wear = look.flower ?? look.fruit ?? look.seedhead;
-  if (wear) dotsOver(draw, look.flower ? "flower" : "fruit", wear, crown, Math.max(0.16, Math.min(heightFt, spreadFt) * 0.06), random);
+  if (look.flower && look.leafHex && woodyHead(plant.genus)) flowersInLeaf(draw, plant, look.flower, crown, random);
+  else if (wear) dotsOver(draw, look.flower ? "flower" : "fruit", wear, crown, Math.max(0.16, Math.min(heightFt, spreadFt) * 0.06), random);
 }

@@ -1,9 +1,11 @@
 // Trees and shrubs, in leaf or bare.
 import { type Frame, shrubFrame, treeFrame } from "./branches";
-import { type Crown, crownProfile } from "./crown-profile";
+import { type Crown, crownPoints, crownProfile } from "./crown-profile";
 import { curtain } from "./curtain";
 import type { Pen } from "./face-mark";
 import { type Point, pathCircle } from "./face-path";
+import { woodyHead } from "./flower-form";
+import { flowerHead, HEAD_LENGTH } from "./flower-head";
 import { dotsOver, FINE, foliageMass, LEAFY } from "./foliage-mass";
 import type { PlantLook, Wear } from "./plant-look";
 import type { SilhouettePlant } from "./plant-shape";
@@ -28,6 +30,19 @@ function dotsOnWood(draw: Pen, part: "flower" | "fruit", wear: Wear, ends: reado
   draw.fill(part, toneLight(wear.hex, 0.35), ...dots.filter((_, i) => i % 3 === 2));
 }
 
+/** Heads where the genus is known by them, dots else. */
+export function flowersInLeaf(draw: Pen, plant: SilhouettePlant, wear: Wear, crown: Crown, random: () => number): void {
+  const head = woodyHead(plant.genus);
+  if (!head) {
+    dotsOver(draw, "flower", wear, crown, dotFt(plant, 0.028), random);
+    return;
+  }
+  const sizeFt = Math.max(0.12, Math.min(plant.heightFt, plant.spreadFt) * head.share);
+  const apart = (sizeFt * 1.45) / Math.sqrt(wear.show / 3);
+  const spots = crownPoints(crown, Math.max(apart, Math.max(crown.heightFt, crown.widthFt) / 14), 0.94, random).sort((a, b) => b[1] - a[1]);
+  for (const [x, y] of spots) flowerHead(draw, { part: "flower", form: head.form, hex: wear.hex, sizeFt: sizeFt * (0.85 + random() * 0.3) }, [x, y + (sizeFt * HEAD_LENGTH[head.form]) / 2], 0);
+}
+
 function dress(draw: Pen, plant: SilhouettePlant, look: PlantLook, crown: Crown, frame: Frame, random: () => number): void {
   const bare = look.leafHex === null;
   if (look.fruit) {
@@ -37,7 +52,7 @@ function dress(draw: Pen, plant: SilhouettePlant, look: PlantLook, crown: Crown,
   }
   if (look.seedhead && !look.flower) dotsOver(draw, "seedhead", { ...look.seedhead, show: 1 }, crown, dotFt(plant, 0.045), random);
   if (look.flower && bare) dotsOnWood(draw, "flower", look.flower, frame.ends, dotFt(plant, 0.026), random);
-  else if (look.flower) dotsOver(draw, "flower", look.flower, crown, dotFt(plant, 0.028), random);
+  else if (look.flower) flowersInLeaf(draw, plant, look.flower, crown, random);
 }
 
 /** A tree on a trunk. */

@@ -25,7 +25,10 @@ export type FillOffer = {
 const SHARE_MAX = 0.25;
 const GROUP = 3;
 const OFFERS = 12;
-const OFFERS_PER_GENUS = 2;
+const OFFERS_PER_GENUS = 1;
+const OFFERS_PER_KIND = 4;
+/** What a doubling of the count costs against a half-month closed: few plants that do the work go before many. */
+const DOUBLING_COSTS = 0.9;
 
 /** Whether a taxon suits place and site with nothing to fix: hardy, allowed, right light, moisture, soil, salt and deer. */
 export function taxonSuits(taxon: Taxon, site: Bed["site"], place: Pick<ViewPlace, "zone" | "state">): boolean {
@@ -101,17 +104,19 @@ export function bedFill(
       after: Math.min(1, before + added(worst)),
       closes,
       sentence: seasonSentence(placed.season),
-      rank: closes + 2 * mean + least + others,
+      rank: closes + 2 * mean + least + others - DOUBLING_COSTS * Math.log2(quantity),
     });
   }
   offers.sort((a, b) => b.rank - a.rank || a.placed.taxon.name.localeCompare(b.placed.taxon.name, "en"));
-  const perGenus = new Map<string, number>();
+  const seen = new Map<string, number>();
+  const more = (key: string, most: number) => {
+    const count = seen.get(key) ?? 0;
+    if (count >= most) return false;
+    seen.set(key, count + 1);
+    return true;
+  };
   return offers
-    .filter(({ placed }) => {
-      const seen = perGenus.get(placed.taxon.genus) ?? 0;
-      perGenus.set(placed.taxon.genus, seen + 1);
-      return seen < OFFERS_PER_GENUS;
-    })
+    .filter(({ placed: { taxon } }) => (seen.get(taxon.kind) ?? 0) < OFFERS_PER_KIND && more(taxon.genus, OFFERS_PER_GENUS) && more(taxon.kind, OFFERS_PER_KIND))
     .slice(0, OFFERS)
     .map(({ rank: _rank, ...offer }) => offer);
 }

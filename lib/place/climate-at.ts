@@ -75,7 +75,8 @@ const NO_FREEZE_DAYS: FreezeDays = { lastFreezeDay: null, firstFreezeDay: null, 
  * they do give, is what that symmetry leads to (22.4 days short of the median on average; 22.2 by symmetry; 5,031 stations).
  */
 function freezeDays(stations: readonly Station[], point: Point, elevationFt: number): FreezeDays {
-  const near = nearestStations(stations, point, (s) => s.freeze.kind !== "not recorded");
+  // By land alone: a frost hollow and a ridge of one height are less alike than neighbors (6.0 days off against 5.9).
+  const near = nearestStations(stations, { lat: point.lat, lon: point.lon }, (s) => s.freeze.kind !== "not recorded");
   const dated = near.flatMap((n) => (n.station.freeze.kind === "dates" ? [{ ...n, freeze: n.station.freeze }] : []));
   const share = dated.reduce((sum, n) => sum + n.weight, 0);
   if (share < 0.5) return NO_FREEZE_DAYS;
@@ -134,7 +135,10 @@ export function climateAt(stations: readonly Station[], point: Point): ClimateAn
       message: `No weather station within ${REACH_MILES} miles of ${point.lat.toFixed(2)}, ${point.lon.toFixed(2)}: the US normals do not reach there.${hint}`,
     };
   }
-  const groundFt = weighted(nearestStations(stations, { lat: point.lat, lon: point.lon }, () => true), (n) => n.station.elevationFt);
+  const groundFt = weighted(
+    nearestStations(stations, { lat: point.lat, lon: point.lon }, () => true),
+    (n) => n.station.elevationFt,
+  );
   const elevationFt = Math.round(point.elevationFt ?? groundFt);
   const rained = nearestStations(stations, point, (s) => s.rainIn !== null);
   const climate: Climate = {

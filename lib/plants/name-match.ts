@@ -191,6 +191,12 @@ function speciesShort<T extends PlantDoc>(name: BotanicalName<T>, words: readonl
   return reading && cultivar?.exact ? foundAs(cultivar.plant, 0.97 * reading.likeness * cultivar.likeness, reading.likeness === 1) : null;
 }
 
+/** A trade designation, or one with its cultivar. */
+function isTelling({ taxon, joined }: NamedCultivar<PlantDoc>): boolean {
+  const trade = taxon.tradeDesignation ? nameWords(`'${taxon.tradeDesignation}'`).join("") : "";
+  return trade !== "" && joined.includes(trade);
+}
+
 /** One botanical name of a genus against the words behind the genus. */
 function botanicalReading<T extends PlantDoc>(name: BotanicalName<T>, siblings: readonly NamedCultivar<T>[], words: readonly NameToken[], table: NameTable<T>): Found<T> | null {
   const isKnown = (word: string) => table.knownWords.has(word);
@@ -208,10 +214,8 @@ function botanicalReading<T extends PlantDoc>(name: BotanicalName<T>, siblings: 
   }
   if (!species || cut) return null;
   if (isCalled(species.taxon, rest)) return foundAs(species, reading.likeness * 0.98, reading.likeness === 1);
-  // An epithet is given once in a genus (ICNCP, denomination class): under a sibling's name it is still that plant.
-  // Latin and one-word epithets recur all the same ('Glauca Nana', 'Morton').
-  const telling = siblings.filter(({ words: own, joined }) => own.length > 1 && joined.length > 8 && !own.every((word) => isLatinLike(word) || table.epithets.has(word)));
-  const alone = cultivarNamed(telling, rest, () => true);
+  // A trade designation is given once: under a sibling's name it is still that plant ("Acer rubrum Autumn Blaze"). Epithets recur ('Morton').
+  const alone = cultivarNamed(siblings.filter(isTelling), rest, () => true);
   if (alone?.likeness === 1) return foundAs(alone.plant, reading.likeness * 0.8, false);
   return { taxon: species.taxon, confidence: 0.5 * reading.likeness, sure: false, fallback: true };
 }
@@ -239,7 +243,7 @@ function partsFound<T extends PlantDoc>(table: NameTable<T>, tokens: readonly Na
     const cultivar = latin ? null : cultivarReading(all, rest, (word) => table.knownWords.has(word), false);
     if (!cultivar) continue;
     // 'Compacta' may belong to another species of the genus that is not in the index.
-    const recurs = cultivar.plant.words.every((word) => isLatinLike(word) || table.epithets.has(word));
+    const recurs = cultivar.plant.words.every((word) => table.epithets.has(word) || (isLatinLike(word) && !isTelling(cultivar.plant)));
     if (recurs && rest.length > cultivar.plant.words.length) continue;
     found.push({
       taxon: cultivar.plant.taxon,

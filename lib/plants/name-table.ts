@@ -63,8 +63,11 @@ function cultivarForms(taxon: PlantDoc): string[][] {
   return (epithet.length && trade.length ? forms : forms.slice(0, 2)).filter((form) => form.length > 0);
 }
 
-/** Everything `matchName` needs, built once for a set of plants. */
-export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> {
+/**
+ * Everything `matchName` needs, built once for a set of plants.
+ * @param wordsOf plain words of a run of a name (`nameWords`, perhaps kept)
+ */
+export function nameTable<T extends PlantDoc>(taxa: readonly T[], wordsOf: (run: string) => readonly string[]): NameTable<T> {
   const exact = new Map<string, NamedPlant<T>[]>();
   const sorted = new Map<string, NamedPlant<T>[]>();
   const folded = new Map<string, NamedPlant<T>[]>();
@@ -102,19 +105,19 @@ export function nameTable<T extends PlantDoc>(taxa: readonly T[]): NameTable<T> 
       entryAdd(exact, words.join(" "), { taxon, kind });
       if (!isCultivar) entryAdd(folded, nameFold(words), { taxon, kind });
     };
-    const genus = nameWords(taxon.genus).join(" ");
+    const genus = wordsOf(taxon.genus).join(" ");
     const list = ofGenus.get(genus);
     if (list) list.push(taxon);
     else ofGenus.set(genus, [taxon]);
-    for (const { text, kind } of plantNames(taxon)) {
-      const words = nameWords(text);
+    for (const { kind, runs } of plantNames(taxon)) {
+      const words = runs.flatMap(wordsOf);
       add(words, kind);
       if (kind === "common" || kind === "trade") entryAdd(sorted, [...words].sort().join(" "), { taxon, kind });
       for (const word of words) knownWords.add(word);
     }
     const forms = cultivarForms(taxon);
     for (const form of forms) entryAdd(ofEpithet, form.join(""), { taxon, kind: "common" });
-    register(taxon, taxon.tradeDesignation && !taxon.cultivar ? "trade" : "botanical", nameWords(taxon.botanical), forms);
+    register(taxon, taxon.tradeDesignation && !taxon.cultivar ? "trade" : "botanical", wordsOf(taxon.botanical), forms);
     for (const synonym of taxon.synonyms) {
       const { botanical, cultivar } = formerParts(synonym);
       register(taxon, "former", botanical, cultivar.length ? [cultivar, ...forms] : forms);

@@ -55,6 +55,7 @@ export type PlantListFile = {
   readonly to: readonly number[];
   /** Sparse: [feature, degree days, …]. */
   readonly degreeDays: readonly number[];
+  readonly degreeDaysFull: readonly number[];
 };
 
 const digit = (n: number): string => n.toString(36);
@@ -110,6 +111,7 @@ export function plantListEncode(taxa: readonly Taxon[], { originOf, symbolOf }: 
     from: features.map((f) => f.startDay),
     to: features.map((f) => f.endDay),
     degreeDays: features.flatMap((f, i) => (f.degreeDays === null ? [] : [i, f.degreeDays])),
+    degreeDaysFull: features.flatMap((f, i) => (f.degreeDaysFull === undefined ? [] : [i, f.degreeDaysFull])),
   };
 }
 
@@ -125,10 +127,12 @@ const namesOf = (joined: string | undefined): readonly string[] => (joined ? joi
 
 function featuresDecode(file: PlantListFile): Feature[] {
   const degreeDays = pairsOf(file.degreeDays, Number);
+  const degreeDaysFull = pairsOf(file.degreeDaysFull, Number);
   return file.color.map((number, i): Feature => {
     const color = colorAt(number) ?? "green";
     const [startDay, endDay] = [file.from[i] ?? 1, file.to[i] ?? 1];
     const show = Number(file.show.charAt(i));
+    const full = degreeDaysFull.get(i);
     return {
       kind: at(FEATURE_KINDS, file.featureKind, i, "structure"),
       color,
@@ -142,6 +146,7 @@ function featuresDecode(file: PlantListFile): Feature[] {
       show: show === 3 ? 3 : show === 2 ? 2 : 1,
       drive: at(DRIVES, file.drive, i, "always"),
       degreeDays: degreeDays.get(i) ?? null,
+      ...(full === undefined ? {} : { degreeDaysFull: full }),
       note: null,
       source: "",
     };

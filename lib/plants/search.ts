@@ -87,7 +87,7 @@ export function plantIndex<T extends PlantDoc>(taxa: readonly T[]): PlantIndex<T
     shortlist,
     words,
     table: () => {
-      table ??= nameTable(taxa);
+      table ??= nameTable(taxa, wordsOf);
       return table;
     },
   };

@@ -38,7 +38,9 @@ export const featureFile = z.strictObject({
   to: third.optional(),
   show: z.union([z.literal(1), z.literal(2), z.literal(3)]),
   drive: z.enum(DRIVES).optional(),
+  /** Published degree days (base 50 °F) at first bloom, and at full bloom. */
   dd: z.number().positive().optional(),
+  ddFull: z.number().positive().optional(),
   note: text.optional(),
   src: text.optional(),
 });

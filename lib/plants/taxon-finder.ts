@@ -7,6 +7,9 @@ import type { Taxon } from "./taxon";
 export type FoundTaxa = { readonly kind: "taxon"; readonly taxon: Taxon } | { readonly kind: "genus"; readonly genus: string; readonly taxa: readonly Taxon[] };
 export type TaxonFinder = (name: PublishedName) => FoundTaxa | null;
 
+/** A name of the taxon's own, in the spelling of today or of a hundred years ago ("Spiraea Thunbergi"). */
+const LEAST_CONFIDENCE = 0.95;
+
 /** A finder over the dataset. It answers only where the name is one of the taxon's own; another cultivar's species does not stand in. */
 export function taxonFinder(taxa: readonly Taxon[]): TaxonFinder {
   const index = plantIndex(taxa);
@@ -18,7 +21,7 @@ export function taxonFinder(taxa: readonly Taxon[]): TaxonFinder {
       const genus = genera.get(name);
       if (genus) return { kind: "genus", genus: name, taxa: genus };
       const match = matchName(index, name);
-      const taxon = match?.sure && !match.fallback ? byId.get(match.taxonId) : undefined;
+      const taxon = match && !match.fallback && match.confidence >= LEAST_CONFIDENCE ? byId.get(match.taxonId) : undefined;
       if (taxon) return { kind: "taxon", taxon };
     }
     return null;

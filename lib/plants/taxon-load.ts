@@ -126,6 +126,7 @@ function resolveFeature(kind: FeatureKind, file: FeatureFile, values: Resolved, 
     show: file.show,
     drive: file.drive ?? defaultDrive(kind, startDay, values.foliage ?? "deciduous"),
     degreeDays: file.dd ?? null,
+    ...(file.ddFull === undefined ? {} : { degreeDaysFull: file.ddFull }),
     note: file.note ?? null,
     source: file.src ?? values.sourceOf[`features.${kind}`] ?? DEFAULT_SOURCE,
   };

@@ -49,6 +49,8 @@ export type Feature = {
   readonly drive: Drive;
   /** Published degree days (base 50 °F) of the onset, where there are any. */
   readonly degreeDays: number | null;
+  /** Published degree days of full bloom; few have any. */
+  readonly degreeDaysFull?: number;
   readonly note: string | null;
   readonly source: string;
 };

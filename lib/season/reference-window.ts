@@ -56,7 +56,8 @@ export function referenceLeaves(seen: Leaves, place: PlaceYear): Leaves {
  * @param leaves the taxon's leaves at the reference climate
  */
 export function referenceFeature(seen: Feature, leaves: Taxon["leaves"], place: PlaceYear): Feature {
-  const feature: Feature = { ...seen, degreeDays: null };
+  const { degreeDaysFull: _full, ...rest } = seen;
+  const feature: Feature = { ...rest, degreeDays: null };
   if (place.noBasis !== null || seen.drive === "always") return feature;
   const carried = (startDay: number, endDay: number) => {
     const [window] = seasonOfFacts({ leaves, features: [{ ...feature, startDay, endDay }] }, place).windows;

@@ -58,15 +58,28 @@ function leavesAt(taxon: Taxon, carry: Carry): Leaves | null {
   return { on, off, referenceOn: onDay, referenceOff: offDay + nextYear };
 }
 
-/** The published figure that dates this onset; only what warmth drives can go by one. */
+/** The published figures that date this feature; only what warmth drives can go by one. */
 const publishedFigure = (feature: Feature): number | null => (feature.drive === "heat" ? feature.degreeDays : null);
+const publishedFull = (feature: Feature): number | null => (feature.drive === "heat" ? (feature.degreeDaysFull ?? null) : null);
 
-/** Reference span of a feature, unwrapped; a published degree-day figure moves its onset, and its end along. */
+const peakShare = (feature: Feature): number => (feature.kind === "bloom" ? BLOOM_PEAK_SHARE : PEAK_SHARE);
+
+/** Reference span of a feature, unwrapped; a published degree-day figure of its onset, or else of full bloom, moves it as a whole. */
 function referenceSpan(feature: Feature): Span {
   const length = (feature.endDay - feature.startDay + DAYS) % DAYS;
-  const figure = publishedFigure(feature);
-  const start = (figure === null ? null : referenceDayOfDegreeDays(figure)) ?? feature.startDay;
+  const [figure, full] = [publishedFigure(feature), publishedFull(feature)];
+  const first = figure === null ? null : referenceDayOfDegreeDays(figure);
+  const peak = full === null ? null : referenceDayOfDegreeDays(full);
+  const start = first ?? (peak === null ? null : peak - peakShare(feature) * length) ?? feature.startDay;
   return { start, end: start + length };
+}
+
+/** The day a feature is at its best: by the published figure of full bloom, else by rule within its span. */
+function peakAt(feature: Feature, span: Span, carry: Carry): number {
+  const full = publishedFull(feature);
+  const reference = full === null ? null : referenceDayOfDegreeDays(full);
+  if (reference === null) return span.start + peakShare(feature) * (span.end - span.start);
+  return Math.min(span.end, Math.max(span.start, heatDay(reference, carry.place, "normal", carry.model)));
 }
 
 function endAt(feature: Feature, reference: Span, start: number, carry: Carry): number {
@@ -131,16 +144,19 @@ function heldSpan(span: Span, feature: Feature, reference: Span, leaves: Leaves 
 function featureWindow(feature: Feature, leaves: Leaves | null, carry: Carry): SeasonWindow {
   const computed = carry.place.noBasis === null;
   const reference = computed ? referenceSpan(feature) : { start: feature.startDay, end: feature.startDay + ((feature.endDay - feature.startDay + DAYS) % DAYS) };
-  const { start, end } = computed ? heldSpan(spanAt(feature, reference, leaves, carry), feature, reference, leaves) : reference;
+  const span = computed ? heldSpan(spanAt(feature, reference, leaves, carry), feature, reference, leaves) : reference;
+  const { start, end } = span;
+  const full = computed ? publishedFull(feature) : null;
   return {
     kind: feature.kind,
     feature,
     drive: feature.drive,
     startDay: wrap(start),
     endDay: wrap(end),
-    peakDay: wrap(start + (feature.kind === "bloom" ? BLOOM_PEAK_SHARE : PEAK_SHARE) * (end - start)),
+    peakDay: wrap(computed ? peakAt(feature, span, carry) : start + peakShare(feature) * (end - start)),
     spreadDays: computed ? spreadDays(feature.drive, reference.start, start - reference.start, carry.place) : REFERENCE_MONTHS_SPREAD,
     degreeDays: computed ? publishedFigure(feature) : null,
+    ...(full === null ? {} : { degreeDaysFull: full }),
     sources: [feature.source],
   };
 }

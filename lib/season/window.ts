@@ -13,6 +13,8 @@ export type SeasonWindow = {
   readonly spreadDays: number;
   /** The published degree days (base 50 °F from 1 January) that decided the onset; null where the dataset's words did. */
   readonly degreeDays: number | null;
+  /** The published degree days that decided full bloom; absent where it lies by rule within the window. */
+  readonly degreeDaysFull?: number;
   /** Source keys of the feature. */
   readonly sources: readonly string[];
 };

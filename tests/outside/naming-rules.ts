@@ -62,9 +62,4 @@ export const OLD_NAMES: readonly (readonly [printed: string, today: string])[] =
   ["Scabiosa Caucascia", "Scabiosa caucasica"],
   ["Anemone patens", "Pulsatilla patens"],
   ["Robinia Pseud-Acacia", "Robinia pseudoacacia"],
-  ["Laburnum vulgare", "Laburnum anagyroides"],
-  ["Tecoma radicans", "Campsis radicans"],
-  ["Corydalis lutea", "Pseudofumaria lutea"],
-  ["Lilium tigrinum", "Lilium lancifolium"],
-  ["Pyrus baccata", "Malus baccata"],
 ];

@@ -2,19 +2,20 @@
 import { climateAt } from "../../lib/place/climate-at";
 import { type PlaceYear, placeYear } from "../../lib/place/place-year";
 import { REFERENCE_YEAR } from "../../lib/place/reference";
-import type { Taxon } from "../../lib/plants/taxon";
+import type { Feature, Taxon } from "../../lib/plants/taxon";
 import { MONTH_STARTS } from "../../lib/plants/thirds";
 import { CARRY_MODEL, type CarryModel, referenceDayOfDegreeDays } from "../../lib/season/carry";
 import { taxonSeason } from "../../lib/season/taxon-season";
 import type { SeasonWindow, TaxonSeason } from "../../lib/season/window";
 import { BAILEY_1910 } from "./bailey-1910";
 import { stationsRead, taxaByName, taxonOf } from "./dataset";
+import { newYorkComparisons, stationMonthComparisons } from "./degree-day-accuracy";
 import { HARVARD_FOREST, HARVARD_FOREST_SPECIES, type HarvardForestSpecies } from "./harvard-forest";
 import { OHIO_DEGREE_DAYS } from "./ohio-degree-days";
 import { type Comparison, rankCorrelation, type Score, scoreOf } from "./score";
 import { WEBSTER_1897, WEBSTER_PRESENT_NAMES } from "./webster-1897";
 
-export type AccuracyRow = Score & { readonly source: string; readonly unit: "days" | "months"; readonly tolerance: number; readonly rank: number | null };
+export type AccuracyRow = Score & { readonly source: string; readonly unit: "days" | "months" | "%"; readonly tolerance: number; readonly rank: number | null };
 
 type Seasons = (taxon: Taxon) => TaxonSeason;
 
@@ -36,6 +37,12 @@ function harvardForest(
   });
 }
 
+/** A feature by the dataset's words alone. */
+function withoutFigures(feature: Feature): Feature {
+  const { degreeDaysFull: _full, ...words } = feature;
+  return { ...words, degreeDays: null };
+}
+
 /**
  * Bloom at Wooster against the day on which the published count comes together there; by the dataset's words alone, and by
  * what the product shows, where the dataset has the figure itself.
@@ -45,7 +52,7 @@ function ohio(taxa: readonly Taxon[], withFigures: boolean): Comparison[] {
   return OHIO_DEGREE_DAYS.flatMap((row) => {
     const taxon = taxonOf(row.names, taxa, byName);
     const observed = referenceDayOfDegreeDays(row.degreeDays);
-    const words = taxon && { ...taxon, features: taxon.features.map((f) => (withFigures ? f : { ...f, degreeDays: null })) };
+    const words = taxon && { ...taxon, features: taxon.features.map((f) => (withFigures ? f : withoutFigures(f))) };
     const bloom = words && windowOf(taxonSeason(words, REFERENCE_YEAR), "bloom");
     if (!taxon || !bloom || observed === null) return [];
     return [{ name: `${taxon.name} ${row.event}`, observed, computed: row.event === "first bloom" ? bloom.startDay : bloom.peakDay }];
@@ -200,5 +207,25 @@ export function accuracyRows(taxa: readonly Taxon[], model: CarryModel = CARRY_M
         ),
       } as const;
     })(),
+  ];
+}
+
+/** One row a source of degree days: errors are percentages of the published figure. */
+export function degreeDayRows(): readonly AccuracyRow[] {
+  const percent = (source: string, comparisons: Comparison[], tolerance: number): AccuracyRow => ({ source, unit: "%", tolerance, rank: null, ...scoreOf(comparisons, tolerance) });
+  const months = stationMonthComparisons();
+  return [
+    percent("New York 1991–2020, from the means of the same period", newYorkComparisons("1991–2020"), 5),
+    percent("New York 1991–2020, from the 1981–2010 means in use", newYorkComparisons("1981–2010"), 5),
+    percent(
+      "Twelve stations, months over 50, brought to their period",
+      months.map((m) => m.inPeriod),
+      8,
+    ),
+    percent(
+      "Twelve stations, months over 50, 1981–2010 as it is",
+      months.map((m) => m.asItIs),
+      8,
+    ),
   ];
 }

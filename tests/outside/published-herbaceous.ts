@@ -60,7 +60,7 @@ export const PUBLISHED_HERBACEOUS: readonly (PublishedSize & { readonly source: 
   { printed: "Dictamnus fraxinella", names: ["Dictamnus albus"], heightFt: [3, 3], source: "bailey-1910" },
   { printed: "Doronicum caucasicum", names: ["Doronicum orientale"], heightFt: [1, 1], source: "bailey-1910" },
   { printed: "Doronicum plantagineum var. excelsum", names: ["Doronicum plantagineum"], heightFt: [2, 2], source: "bailey-1910" },
-  { printed: "Dryopteris goldiana", heightFt: [3, 4], source: "cornell-ferns" },
+  { printed: "Dryopteris goldiana", names: ["Dryopteris goldieana"], heightFt: [3, 4], source: "cornell-ferns" },
   { printed: "Echinacea", heightFt: [1.5, 3], source: "kentucky" },
   { printed: "Echinacea 'Postman' (Butterfly)", names: ["Echinacea 'Postman'"], heightFt: [2.67, 2.67], spreadFt: [2.67, 2.67], source: "chicago-trials" },
   { printed: "Echinops ritro", heightFt: [2, 3.75], source: "kentucky" },

@@ -16,7 +16,7 @@ import { dayText } from "@/lib/season/sentence";
 import type { StoredBed } from "@/lib/server/beds";
 import { type BedCommand, draftNext, draftOf } from "./bed-draft";
 import { CopyPanel, type OtherBed } from "./copy-panel";
-import { nameRead } from "./field-readers";
+import { nameRead, textRead } from "./field-readers";
 import { FillPanel } from "./fill-panel";
 import { FindingsList, findingCounts } from "./findings-list";
 import { InterestChart, InterestTable } from "./interest-chart";
@@ -197,10 +197,20 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
         <summary>Size and site</summary>
         <SizeForm size={bed.size} change={(size) => send({ type: "size", size })} />
         <SiteForm site={bed.site} change={(site) => send({ type: "site", site })} />
+        <div className="field notes-field">
+          <span className="soft small">Notes on the bed</span>
+          <TextField
+            label="Notes on the bed"
+            text={bed.notes}
+            read={textRead(5000)}
+            keep={(notes) => send({ type: "notes", notes })}
+            placeholder="what it borders, where it is seen from, what stays"
+          />
+        </div>
       </details>
       <p className="site-words">
         {{ sun: "Full sun", part: "Part shade", shade: "Shade" }[bed.site.light]}, {bed.site.moisture} soil{bed.site.ph === null ? ", pH not tested" : `, pH ${bed.site.ph}`}; road
-        salt: {bed.site.salt}; deer: {bed.site.deer}.
+        salt: {bed.site.salt}; deer: {bed.site.deer}.{bed.notes ? ` ${bed.notes}` : ""}
       </p>
 
       <table className="plant-list" style={ruleStyle(freezeDays, today.day)}>

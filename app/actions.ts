@@ -7,7 +7,7 @@ import { EMPTY_BED } from "@/lib/ground/bed";
 import { BED_FILE_MAX } from "@/lib/papers/bed-file";
 import { bedImport } from "@/lib/server/bed-import";
 import { bedCreate, bedDelete, bedMove, bedRestore } from "@/lib/server/beds";
-import { jobArchive, jobChange, jobCreate, jobDelete, jobDuplicate, jobFind, jobRestore } from "@/lib/server/jobs";
+import { jobArchive, jobChange, jobCreate, jobDelete, jobDuplicate, jobFind, jobRestore, settingInput } from "@/lib/server/jobs";
 import { placeFind } from "@/lib/server/places";
 
 /** What a form is told: nothing, or which field is wrong and why. */
@@ -106,6 +106,9 @@ const placeForm = z.object({
   lon: optionalNumber("Longitude in degrees, west negative, such as -73.22.", -180, 180),
   elevationFt: optionalNumber("Elevation in feet, between −282 and 20,310.", -282, 20310),
   zone: z.string().trim(),
+  microclimate: settingInput.shape.microclimate,
+  warmingF: z.coerce.number().pipe(settingInput.shape.warmingF),
+  spring: settingInput.shape.spring,
   growing: optionalNumber("A share from 0 to 100 %.", 0, 100),
   winter: optionalNumber("A share from 0 to 100 %.", 0, 100),
 });
@@ -120,5 +123,6 @@ export async function placeChangeAction(jobId: string, _before: FormAnswer, form
   if (answer.kind === "fault") return { field: answer.field, message: answer.message };
   await jobChange(jobId, { place, targets: { growing: (growing ?? 27) / 100, winter: (winter ?? 20) / 100 } });
   revalidatePath("/jobs/[jobId]", "layout");
-  return { field: "", message: "Saved. Every bed of this job is dated anew." };
+  const { fault } = answer.place;
+  return { field: "", message: fault ? `Saved, but: ${fault} Until then the beds show the year of the reference climate, Wooster, Ohio.` : "Saved. Every bed of this job is dated anew." };
 }

@@ -44,7 +44,7 @@ describe("an edge", () => {
           const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
           for (const share of [0.25, 0.5, 0.75]) {
             const p = curvePointAt(curve, (i + share) / pieces);
-            const along = length === 0 ? 0 : Math.min(1, Math.max(0, ((p[0] - a[0]) * (b[0] - a[0]) + (p[1] - a[1]) * (b[1] - a[1])) / length ** 2));
+            const along = length < 1e-9 ? 0 : Math.min(1, Math.max(0, ((p[0] - a[0]) * (b[0] - a[0]) + (p[1] - a[1]) * (b[1] - a[1])) / length ** 2));
             expect(Math.hypot(p[0] - a[0] - along * (b[0] - a[0]), p[1] - a[1] - along * (b[1] - a[1]))).toBeLessThan(tolerance * 1.0001);
           }
         }

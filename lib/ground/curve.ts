@@ -25,7 +25,7 @@ type Arc = { readonly center: Point; readonly radiusFt: number; readonly startAn
 export function curveArc({ from, to, shape }: Curve): Arc | null {
   if (shape.kind !== "arc" || Math.abs(shape.ordinateFt) < FLAT_FT) return null;
   const chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (chord === 0) return null;
+  if (chord < FLAT_FT) return null;
   const h = shape.ordinateFt;
   const radius = (chord * chord) / (8 * h) + h / 2;
   const [ux, uy] = [(to[0] - from[0]) / chord, (to[1] - from[1]) / chord];

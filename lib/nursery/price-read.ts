@@ -44,7 +44,7 @@ function breaksOrdered(breaks: readonly PriceBreak[]): PriceBreak[] {
 }
 
 /** Breaks named beside their amounts: "1-9 $12 10+ $11", "$12.00 (10+ $11.00)", "10 @ 8.50". */
-const NAMED = new RegExp(String.raw`(?:(\d{1,5}) ?(?:\+|&? ?up\b|or more|- ?\d{1,5}(?=[ :@=$])|to \d{1,5}(?=[ :@=$])|(?= ?[@=]))[ :@=]*)?(${MARK})? ?(${AMOUNT})`, "gi");
+const NAMED = new RegExp(String.raw` ?(?:(\d{1,5}) ?(?:\+|&? ?up\b|or more|- ?\d{1,5}(?=[ :@=$])|to \d{1,5}(?=[ :@=$])|(?= ?[@=]))[ :@=]*)?(${MARK})? ?(${AMOUNT})`, "gi");
 
 /** What a price cell says. Amounts parted by slashes without quantities keep their order, the first at 1, the others unknown and left out. Never throws. */
 export function priceFromText(text: string): LinePrice {

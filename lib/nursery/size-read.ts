@@ -74,7 +74,7 @@ function spellingsPlain(text: string): string {
 /** Count a flat or a plug tray, with the text left. */
 function countTaken(text: string): { text: string; plug: number | null; flat: number | null; root: "plug" | "container" | null } {
   const pattern =
-    /(?<![\w.#])(?:(\d{1,3}) ?-?(?:\/|per|a)? ?(cells?|ct|count|plugs?|liners?|flats?|trays?|packs?)\b\.?(?: ?(flats?|trays?|plugs?|packs?|liners?)\b)?|((?:plug ?|cell ?)?(?:flats?|trays?|plugs?|liners?|cell ?packs?))(?:(?: of| x|\/|-|:)? ?\(?(\d{1,3})(?:'?s\b)?(?! ?(?:["'#]|in\b|gal|qt|cm))\)?(?: ?(?:ct|count|cells?)\b\.?)?)?(?!\w))/i;
+    /(?<![\w.#])(?:(\d{1,3}) ?-?(?:\/|per|a|deep)? ?(cells?|ct|count|plugs?|liners?|flats?|trays?|packs?)\b\.?(?: ?(flats?|trays?|plugs?|packs?|liners?)\b)?|((?:plug ?|cell ?)?(?:flats?|trays?|plugs?|liners?|cell ?packs?))(?:(?: of| x|\/|-|:)? ?\(?(\d{1,3})(?:'?s\b)?(?! ?(?:["'#]|in\b|gal|qt|cm))\)?(?: ?(?:ct|count|cells?)\b\.?)?)?(?!\w))/i;
   const { match, text: rest } = taken(text, pattern);
   if (!match) return { text, plug: null, flat: null, root: null };
   const count = match[1] ?? match[5];
@@ -119,9 +119,12 @@ function litersPlain(text: string): { text: string; gal: number | null; liters: 
   return match ? { text: rest, gal: Math.round((Number(match[1]) / 2.8) * 100) / 100, liters: `${Number(match[1])} L` } : { text, gal: null, liters: null };
 }
 
+/** Hundredths of an inch are enough for sizes that were written in centimeters. */
+const spanRounded = (span: Span | null): Span | null => span && [Math.round(span[0] * 100) / 100, Math.round(span[1] * 100) / 100];
+
 /** A few inches of a dug plant, or of one in a big container, are its caliper. */
 function caliperMended(size: NurserySize): Pick<NurserySize, "caliperIn" | "heightIn"> {
-  const { heightIn, caliperIn } = size;
+  const [heightIn, caliperIn] = [spanRounded(size.heightIn), spanRounded(size.caliperIn)];
   const big = size.root === "ball" || size.root === "bare root" || (size.containerGal ?? 0) >= 5;
   const small = heightIn !== null && !size.heightSaid && heightIn[1] < DUG_HEIGHT_MIN_IN;
   return big && small && !caliperIn ? { caliperIn: heightIn, heightIn: null } : { caliperIn, heightIn };
@@ -148,14 +151,18 @@ export function sizeFromText(text: string, kind?: Kind): LineSize {
   const liters = litersPlain(counts.text);
   const size = nurserySizeFromText(bareUnits(liters.text, kind), kind);
   const flat = counts.root === "container" && size.containerClass === null;
+  const lengths = caliperMended(size);
+  // A few inches beside a count a flat are the pots that stand in it.
+  const potIn = flat && lengths.heightIn && !size.heightSaid && lengths.heightIn[1] < DUG_HEIGHT_MIN_IN ? lengths.heightIn[1] : null;
   const root = size.root !== "unknown" ? size.root : ball.ballIn !== null ? "ball" : (counts.root ?? (liters.gal === null ? "unknown" : "container"));
-  const containerClass = size.containerClass ?? liters.liters ?? (flat ? "flat" : null);
+  const containerClass = size.containerClass ?? liters.liters ?? (potIn !== null ? `${potIn} in pot` : flat ? "flat" : null);
   return {
     root: counts.root === "plug" && root === "unknown" ? "plug" : root,
     containerClass,
     containerGal: size.containerGal ?? liters.gal ?? (flat ? 0.03 : null),
-    ...caliperMended(size),
-    spreadIn: size.spreadIn,
+    caliperIn: lengths.caliperIn,
+    heightIn: potIn === null ? lengths.heightIn : null,
+    spreadIn: spanRounded(size.spreadIn),
     bulbCm: size.bulbCm,
     ballIn: ball.ballIn,
     plugCount: counts.plug,

@@ -20,7 +20,7 @@ const PATTERNS: readonly RegExp[] = [
   // Ball diameters.
   String.raw`${START}(?:${LENGTH} ?(?:dia\.? )?(?:root ?)?ball\b|(?:root ?ball|ball|rb) ?:? ?${LENGTH})`,
   // Counts a flat, a tray, a plug.
-  String.raw`${START}\d{1,3} ?-?(?:\/|per|a)? ?(?:cells?|ct|count|plugs?|liners?|flats?|trays?|packs?)\b\.?(?: ?(?:flats?|trays?|plugs?|packs?|liners?)\b)?`,
+  String.raw`${START}\d{1,3} ?-?(?:\/|per|a|deep)? ?(?:cells?|ct|count|plugs?|liners?|flats?|trays?|packs?)\b\.?(?: ?(?:flats?|trays?|plugs?|packs?|liners?)\b)?`,
   String.raw`${START}(?:plug ?|cell ?)?(?:flats?|trays?|plugs?|liners?|cell ?packs?)(?:(?: of| x|\/|-|:)? ?\(?\d{1,3}(?:'?s\b)?(?! ?${UNIT})\)?(?: ?(?:ct|count|cells?)\b\.?)?)?(?![\w])`,
   // Containers.
   String.raw`${START}# ?(?:sp)?\d{1,3}(?:\.\d+)?(?: ?(?:gallons?|gal|g|cg|cont(?:ainers?)?|pots?|squat|bags?)\b\.?|[tsa]\b)?`,
@@ -44,7 +44,7 @@ const PATTERNS: readonly RegExp[] = [
   String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\u0002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|staked|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\u0002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
 ].map((source) => new RegExp(source, "gi"));
 
-/** Forms alone do not make a size; they are taken out of the name all the same. */
+/** A cultivar epithet in quotes, apostrophes inside allowed: 'Walker's Low'. */
 const EPITHET = /(^|[\s(,;])(['"])(?=[\p{L}\d])((?:(?!\2(?:$|[\s,;.)])).)*?\p{L}[^'"]*?|[^'"]*\p{L}(?:'\p{L}+)*[^'"]*)\2(?=$|[\s,;.)®™])/gu;
 
 /** Typographic quotes, primes and dashes as plain ones, sign for sign. */
@@ -85,7 +85,7 @@ export function sizeSplit(text: string): SizeSplit {
     .join("")
     .replace(/\(\s*\)|\[\s*\]/g, " ")
     .replace(/\s+/g, " ")
-    .replace(/(?:\s*[-,;:/|@x.](?=\s|$))+\s*$/i, "")
+    .replace(/(?:\s*[-,;:/|@](?=\s|$)|\s+[x.](?=\s|$))+\s*$/i, "")
     .replace(/^(?:\s*[-,;:/|](?=\s))+/, "")
     .replace(/\s[-,;:/|](?:\s[-,;:/|])+\s/g, " - ")
     .trim();

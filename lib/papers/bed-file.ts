@@ -3,6 +3,9 @@
 import { z } from "zod";
 import { type Bed, FACINGS, PRESSURES } from "../ground/bed";
 import { outlineFault } from "../ground/outline";
+import { MICROCLIMATES, WARMINGS_F } from "../place/microclimate";
+import { NORMAL_SETTING, type PlaceSetting } from "../place/setting";
+import { SPRINGS } from "../place/spring";
 import { zoneParse } from "../place/zone";
 import { LIGHTS, MOISTURES } from "../plants/vocabulary";
 import { DEFAULT_TARGETS, type Targets } from "../season/interest";
@@ -31,6 +34,9 @@ const place = z
       .refine((text) => zoneParse(text) !== null, "a hardiness zone from 1a to 13b")
       .optional()
       .describe("set by hand; wins over the ZIP's zone"),
+    microclimate: z.enum(MICROCLIMATES).optional().describe("the site within its ZIP; open where nothing is said"),
+    warmingF: z.literal(WARMINGS_F).optional().describe("every month so many °F warmer than the normals"),
+    spring: z.enum(SPRINGS).optional().describe("the spring to plan for"),
   })
   .refine((p) => p.zip !== undefined || (p.lat !== undefined && p.lon !== undefined), "needs zip, or lat and lon");
 
@@ -150,11 +156,13 @@ export function bedOfFile(
   return { kind: "bed", bed: { name: file.name, size: bedSize, site: file.site, notes: file.notes, rows } };
 }
 
-type FilePlace = { zip?: string | null; town?: string; state?: string | null; lat?: number | null; lon?: number | null; elevationFt?: number | null; zone?: string | null };
+type FilePlace = { zip?: string | null; town?: string; state?: string | null; lat?: number | null; lon?: number | null; elevationFt?: number | null; zone?: string | null } & Partial<PlaceSetting>;
+
+const NORMAL = new Map<string, unknown>(Object.entries(NORMAL_SETTING));
 
 /** The bed file of a bed. @param nameOf accepted name of a taxon, null when it left the dataset (then the kept name is written) */
 export function bedFileOf(bed: Bed, at: FilePlace, targets: Targets, nameOf: (taxonId: string) => string | null): BedFile {
-  const given = Object.fromEntries(Object.entries(at).filter(([, value]) => value !== null && value !== undefined && value !== ""));
+  const given = Object.fromEntries(Object.entries(at).filter(([key, value]) => value !== null && value !== undefined && value !== "" && NORMAL.get(key) !== value));
   return {
     version: 1,
     name: bed.name,

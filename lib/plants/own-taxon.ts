@@ -5,7 +5,7 @@ import type { Feature, Taxon } from "./taxon";
 import { entryFile } from "./taxon-file";
 import { genusTaxa } from "./taxon-load";
 import { thirdOfDay } from "./thirds";
-import { FEATURE_KINDS } from "./vocabulary";
+import { DRIVES, FEATURE_KINDS } from "./vocabulary";
 
 /** The source key of what the user said. It is no key of sources.yaml: nobody can look it up. */
 export const OWN_SOURCE = "own";
@@ -37,6 +37,8 @@ export const ownFeature = z.strictObject({
   /** Days of year at the place the windows were seen at; null: with the leaves, or all year. */
   window: z.strictObject({ from: day, to: day }).nullable(),
   show: z.union([z.literal(1), z.literal(2), z.literal(3)]),
+  /** What moves its dates; null: what usually does for its kind and time. */
+  drive: z.enum(DRIVES).nullable(),
 });
 export type OwnFeature = z.infer<typeof ownFeature>;
 
@@ -93,7 +95,7 @@ export type OwnTaxonAnswer =
   /** `seen`: by feature, whether its window was given; else it goes with the leaves. */
   { readonly kind: "taxon"; readonly taxon: Taxon; readonly seen: readonly boolean[] } | { readonly kind: "faults"; readonly faults: readonly FieldFault[] };
 
-type FileFeature = { color: string; fade?: string; winter?: string; from?: string; to?: string; show: number };
+type FileFeature = { color: string; fade?: string; winter?: string; from?: string; to?: string; show: number; drive?: string };
 
 function fileFeatures(features: readonly OwnFeature[]): Record<string, FileFeature[]> {
   const byKind: Record<string, FileFeature[]> = {};
@@ -101,6 +103,7 @@ function fileFeatures(features: readonly OwnFeature[]): Record<string, FileFeatu
     const file: FileFeature = { color: f.color, show: f.show };
     if (f.fade) file.fade = f.fade;
     if (f.winter && f.kind === "evergreen") file.winter = f.winter;
+    if (f.drive) file.drive = f.drive;
     if (f.window) {
       file.from = thirdOfDay(f.window.from);
       file.to = thirdOfDay(f.window.to);

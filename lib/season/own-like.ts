@@ -51,6 +51,7 @@ export function ownTaxonLike(taxon: Taxon, season: TaxonSeason, seenAt: SeenAt):
       fade: feature.fade,
       winter: feature.winter,
       show: feature.show,
+      drive: feature.drive,
       window: spansYear({ startDay, endDay }) || feature.drive === "always" ? null : { from: startDay, to: endDay },
     })),
     seenAt,
@@ -94,7 +95,7 @@ export function ownTaxonBlank(seenAt: SeenAt): OwnTaxonInput {
     flags: [],
     usda: null,
     note: null,
-    features: [{ kind: "bloom", color: "white", fade: null, winter: null, window: { from: 182, to: 222 }, show: 2 }],
+    features: [{ kind: "bloom", color: "white", fade: null, winter: null, window: { from: 182, to: 222 }, show: 2, drive: null }],
     seenAt,
   };
 }

@@ -86,6 +86,22 @@ describe("the year of a taxon at the reference climate", () => {
     expect(lengthOf(w)).toBe(19);
     expect(windowOf(FULL, REFERENCE_YEAR, "bloom").degreeDays).toBeNull();
   });
+
+  it("is at its best on the published degree days of full bloom, and moves as a whole where only those are known", () => {
+    const both = windowOf(taxonWith({ bloom: { color: "pink", from: "late Apr", to: "mid May", show: 3, dd: 185, ddFull: 205 } }), REFERENCE_YEAR, "bloom");
+    expect([both.degreeDays, both.degreeDaysFull, both.startDay, both.peakDay]).toEqual([185, 205, 112, 115]);
+    const full = windowOf(taxonWith({ bloom: { color: "pink", from: "late May", to: "mid Jun", show: 3, ddFull: 205 } }), REFERENCE_YEAR, "bloom");
+    expect([full.degreeDays, full.degreeDaysFull, full.peakDay]).toEqual([null, 205, 115]);
+    expect(lengthOf(full)).toBe(30);
+    expect(full.startDay).toBe(109);
+  });
+
+  it("says how sure the leaves' dates are", () => {
+    const { leafSpread } = taxonSeason(FULL, BURLINGTON);
+    expect(leafSpread?.onDays).toBeGreaterThan(2);
+    expect(leafSpread?.offDays).toBeGreaterThan(2);
+    expect(taxonSeason(taxonWith({ bloom: { color: "white", from: "early May", to: "mid May", show: 2 } }, { foliage: "evergreen", leaves: undefined }), BURLINGTON).leafSpread).toBeUndefined();
+  });
 });
 
 describe("the year of a taxon at a place", () => {

@@ -58,6 +58,16 @@ function leavesAt(taxon: Taxon, carry: Carry): Leaves | null {
   return { on, off, referenceOn: onDay, referenceOff: offDay + nextYear };
 }
 
+/** ± days of the leaves' dates: out by warmth, off by the cool of fall or, dying down early, by warmth again; kept past midwinter, by wear. */
+function leafSpread(leaves: Leaves, place: PlaceYear): NonNullable<TaxonSeason["leafSpread"]> {
+  const off = wrap(leaves.referenceOff);
+  const offDrive = off < DIES_DOWN_UNTIL_DAY && off > HELD_UNTIL_DAY ? "heat" : "cooling";
+  return {
+    onDays: spreadDays("heat", leaves.referenceOn, leaves.on - leaves.referenceOn, place),
+    offDays: spreadDays(offDrive, off, leaves.off - leaves.referenceOff, place),
+  };
+}
+
 /** The published figures that date this feature; only what warmth drives can go by one. */
 const publishedFigure = (feature: Feature): number | null => (feature.drive === "heat" ? feature.degreeDays : null);
 const publishedFull = (feature: Feature): number | null => (feature.drive === "heat" ? (feature.degreeDaysFull ?? null) : null);
@@ -173,6 +183,7 @@ export function taxonSeason(taxon: Taxon, place: PlaceYear, model: CarryModel = 
   return {
     windows: taxon.features.map((feature) => featureWindow(feature, leaves, carry)),
     leaves: leaves ? { onDay: wrap(leaves.on), offDay: wrap(leaves.off) } : taxon.leaves,
+    ...(leaves ? { leafSpread: leafSpread(leaves, place) } : taxon.leaves ? { leafSpread: { onDays: REFERENCE_MONTHS_SPREAD, offDays: REFERENCE_MONTHS_SPREAD } } : {}),
     basis: computed ? "computed" : "reference months",
     basisNote: place.noBasis,
   };

@@ -24,6 +24,8 @@ export type TaxonSeason = {
   readonly windows: readonly SeasonWindow[];
   /** When leaves are out and gone here; null for evergreens. */
   readonly leaves: { readonly onDay: number; readonly offDay: number } | null;
+  /** How sure the leaves' dates are: ± days, one standard deviation; absent where there are no leaves to date. */
+  readonly leafSpread?: { readonly onDays: number; readonly offDays: number };
   /** Whether the dates are this place's, or those of the reference climate because the model has no basis here. */
   readonly basis: "computed" | "reference months";
   /** Why they are reference months, in plain words; null where they are computed. */

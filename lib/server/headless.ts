@@ -149,7 +149,9 @@ async function windowsVerb({ words, options }: Args): Promise<HeadlessAnswer> {
       return {
         query,
         name: taxon.name,
-        leaves: season.leaves,
+        basis: season.basis,
+        basisNote: season.basisNote,
+        leaves: season.leaves && { ...season.leaves, onSpreadDays: season.leafSpread?.onDays ?? null, offSpreadDays: season.leafSpread?.offDays ?? null },
         windows: season.windows.map((w) => ({
           kind: w.kind,
           color: w.feature.color,
@@ -159,6 +161,8 @@ async function windowsVerb({ words, options }: Args): Promise<HeadlessAnswer> {
           endDay: w.endDay,
           peakDay: w.peakDay,
           spreadDays: w.spreadDays,
+          degreeDays: w.degreeDays,
+          degreeDaysFull: w.degreeDaysFull ?? null,
           sources: w.sources,
         })),
       };

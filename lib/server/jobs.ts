@@ -1,6 +1,9 @@
 // Jobs in the database.
-
+import { z } from "zod";
+import { MICROCLIMATES, WARMINGS_F } from "../place/microclimate";
 import type { Place } from "../place/place";
+import { NORMAL_SETTING } from "../place/setting";
+import { SPRINGS } from "../place/spring";
 import type { Targets } from "../season/interest";
 import { bedCreate, bedsOfJob } from "./beds";
 import { database } from "./database";
@@ -21,13 +24,16 @@ export type StoredJob = {
   readonly archived: boolean;
 };
 
+/** What a job's setting may hold. Reading throws when a stored value is not what this program writes. */
+export const settingInput = z.object({ microclimate: z.enum(MICROCLIMATES), warmingF: z.literal(WARMINGS_F), spring: z.enum(SPRINGS) });
+
 function storedJob(r: JobRecord): StoredJob {
   return {
     id: r.id,
     name: r.name,
     client: r.client,
     address: r.address,
-    placeKey: { zip: r.zip, town: r.town, state: r.state, lat: r.lat, lon: r.lon, elevationFt: r.elevationFt, zone: r.zoneByHand ? r.zone : null },
+    placeKey: { zip: r.zip, town: r.town, state: r.state, lat: r.lat, lon: r.lon, elevationFt: r.elevationFt, zone: r.zoneByHand ? r.zone : null, ...settingInput.parse(r) },
     targets: { growing: r.growingTarget, winter: r.winterTarget },
     demo: r.demo,
     version: r.version,
@@ -58,8 +64,11 @@ const NOWHERE: Place = {
   lat: null,
   lon: null,
   zone: null,
+  zoneSource: null,
   zoneMap: null,
   climate: null,
+  openClimate: null,
+  setting: NORMAL_SETTING,
   warnings: [],
   fault: "Enter a ZIP code, or latitude and longitude.",
 };
@@ -86,6 +95,9 @@ function placeFields(place: PlaceKey) {
     elevationFt: place.elevationFt ?? null,
     zone: place.zone ?? null,
     zoneByHand: Boolean(place.zone),
+    microclimate: place.microclimate ?? NORMAL_SETTING.microclimate,
+    warmingF: place.warmingF ?? NORMAL_SETTING.warmingF,
+    spring: place.spring ?? NORMAL_SETTING.spring,
   };
 }
 

@@ -61,3 +61,13 @@ export async function ownTaxonRestore(id: string): Promise<void> {
   await database().ownTaxon.updateMany({ where: { id }, data: { deletedAt: null } });
   taxaForget();
 }
+
+/** The name of an own taxon that was deleted and can be restored; null when there is none. */
+export async function ownTaxonDeleted(id: string): Promise<string | null> {
+  const record = await database().ownTaxon.findFirst({ where: { id, deletedAt: { not: null } } });
+  const read = record ? ownTaxonRead(record.data) : null;
+  if (!read) return null;
+  if (read.kind === "faults") return "A plant of your own";
+  const { botanical, cultivar, trade } = read.input;
+  return [botanical, cultivar ? `'${cultivar}'` : "", trade?.toUpperCase() ?? ""].filter(Boolean).join(" ");
+}

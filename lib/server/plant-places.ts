@@ -4,6 +4,7 @@ import type { ViewPlace } from "../papers/bed-view";
 import { type Place, placeLabel } from "../place/place";
 import type { PlaceYear } from "../place/place-year";
 import { REFERENCE_YEAR } from "../place/reference";
+import { NORMAL_SETTING } from "../place/setting";
 import { zipState } from "../place/zip-state";
 import type { SeenAt } from "../plants/own-taxon";
 import { viewPlaceOf } from "./job-context";
@@ -61,7 +62,8 @@ export async function plantPlaces(asked: string | null): Promise<{ readonly choi
   const candidates = asked === REFERENCE_KEY ? [] : [asked, ...choices.map((c) => c.key)];
   for (const key of candidates) {
     const job = key && key !== REFERENCE_KEY ? await jobFind(key) : null;
-    const chosen = job ? plantPlaceOf(job.id, await jobPlace(job)) : null;
+    // Open ground and a normal spring: what is seen and corrected here is carried by the place, not by one job's wall.
+    const chosen = job ? plantPlaceOf(job.id, await jobPlace({ ...job, placeKey: { ...job.placeKey, ...NORMAL_SETTING } })) : null;
     if (chosen) return { choices, chosen };
   }
   return { choices, chosen: REFERENCE_PLACE };

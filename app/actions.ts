@@ -124,5 +124,8 @@ export async function placeChangeAction(jobId: string, _before: FormAnswer, form
   await jobChange(jobId, { place, targets: { growing: (growing ?? 27) / 100, winter: (winter ?? 20) / 100 } });
   revalidatePath("/jobs/[jobId]", "layout");
   const { fault } = answer.place;
-  return { field: "", message: fault ? `Saved, but: ${fault} Until then the beds show the year of the reference climate, Wooster, Ohio.` : "Saved. Every bed of this job is dated anew." };
+  return {
+    field: "",
+    message: fault ? `Saved, but: ${fault} Until then the beds show the year of the reference climate, Wooster, Ohio.` : "Saved. Every bed of this job is dated anew.",
+  };
 }

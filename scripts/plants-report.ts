@@ -102,4 +102,5 @@ else {
   const sum = `${faults.length} faults, ${report.disagreements.length} disagreements, ${report.unexplained} lines unexplained`;
   console.log([...holdingLines(report), "", ...coverageLines(report), "", ...disagreementLines(report), ...stale, "", sum].join("\n"));
 }
-process.exit(report.unexplained > 0 || faults.length > 0 ? 1 : 0);
+// Not process.exit: what is still on its way into a pipe would be lost.
+if (report.unexplained > 0 || faults.length > 0) process.exitCode = 1;

@@ -20,7 +20,12 @@ export function ChoiceField<T extends string>({
   return (
     <div className="rail-field">
       <label htmlFor={id}>{label}</label>
-      <select id={id} value={value ?? ""} className={value === null ? "unset" : undefined} onChange={(event) => change(choices.find(([v]) => v === event.target.value)?.[0] ?? null)}>
+      <select
+        id={id}
+        value={value ?? ""}
+        className={value === null ? "unset" : undefined}
+        onChange={(event) => change(choices.find(([v]) => v === event.target.value)?.[0] ?? null)}
+      >
         <option value="">{any}</option>
         {choices.map(([v, words]) => (
           <option key={v} value={v}>

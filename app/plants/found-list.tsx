@@ -1,8 +1,8 @@
 "use client";
 
 import type { CSSProperties } from "react";
-import { MONTHS } from "@/lib/plants/thirds";
 import type { ListedPlant } from "@/lib/plants/plant-list";
+import { MONTHS } from "@/lib/plants/thirds";
 import { dayText } from "@/lib/season/sentence";
 import type { TaxonSeason } from "@/lib/season/window";
 import { FoundRow } from "./found-row";
@@ -10,6 +10,8 @@ import type { FinderPlace } from "./plant-finder";
 
 type Props = {
   readonly plants: readonly ListedPlant[];
+  /** Rows there will be: keeps the page as high while the last of them are still to be drawn. */
+  readonly rows: number;
   readonly former: ReadonlyMap<string, string> | null;
   readonly uses: Readonly<Record<string, number>>;
   readonly place: FinderPlace;
@@ -20,10 +22,10 @@ type Props = {
 const across = (day: number | null): string => (day === null ? "-10px" : `${((100 * day) / 365).toFixed(2)}%`);
 
 /** The results: one table, a row a plant, its year in the same row, months ruled through all. */
-export function FoundList({ plants, former, uses, place, seasonOf, hrefOf }: Props) {
+export function FoundList({ plants, rows, former, uses, place, seasonOf, hrefOf }: Props) {
   const { lastFreezeDay, firstFreezeDay } = place;
   const lines = { "--last-freeze": across(lastFreezeDay), "--first-freeze": across(firstFreezeDay) } as CSSProperties;
-  return (
+  const table = (
     <table className="found" style={lines}>
       <thead>
         <tr>
@@ -70,4 +72,5 @@ export function FoundList({ plants, former, uses, place, seasonOf, hrefOf }: Pro
       </tbody>
     </table>
   );
+  return <div style={plants.length < rows ? { minHeight: `${rows * 45}px` } : undefined}>{table}</div>;
 }

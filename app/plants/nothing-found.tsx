@@ -36,9 +36,7 @@ export function NothingFound({ filter, parts, called, fits, change }: Props) {
             <button type="button" className="plain" onClick={() => change(part.without)}>
               Without {part.words}
             </button>{" "}
-            <span className="soft">
-              {count === 0 ? "still none" : `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`}
-            </span>
+            <span className="soft">{count === 0 ? "still none" : `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`}</span>
           </li>
         ))}
       </ul>

@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
 import { filterParts, filterWrite, NO_FILTER, type PlantFilter, plantFits, plantsByUse } from "@/lib/papers/plant-filter";
 import type { Climate } from "@/lib/place/climate";
 import type { ListedPlant } from "@/lib/plants/plant-list";
@@ -28,6 +28,7 @@ export type FinderPlace = {
 };
 
 const PAGE = 60;
+const SCREENFUL = 14;
 const isTyping = (target: EventTarget | null) => target instanceof HTMLElement && target.matches("input, textarea, select");
 
 /** Search as one types, filters beside it, results with their years. Everything runs here; the list is fetched once. */
@@ -49,14 +50,27 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
   const shown = useMemo(() => called.filter((p) => fits(p, filter)), [called, filter, fits]);
   const parts = filterParts(filter, place.state);
   const count = Math.max(PAGE, rows ?? 0);
+  const page = useMemo(() => shown.slice(0, count), [shown, count]);
+  // A screenful at once, the rest of the page when the keys leave time for it.
+  const later = useDeferredValue(page);
+  const drawn = later === page ? page : page.slice(0, SCREENFUL);
   const settled = plants !== null && (!filter.q.trim() || found !== null);
 
   useEffect(() => {
     const onKey = (event: globalThis.KeyboardEvent) => {
-      if (event.key !== "/" || isTyping(event.target)) return;
-      event.preventDefault();
-      input.current?.focus();
-      input.current?.select();
+      if (event.key === "/" && !isTyping(event.target)) {
+        event.preventDefault();
+        input.current?.focus();
+        input.current?.select();
+      } else if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+        const links = [...(results.current?.querySelectorAll<HTMLElement>("a.found-link") ?? [])];
+        const here = links.findIndex((link) => link.matches(":focus"));
+        if (here < 0) return;
+        event.preventDefault();
+        const next = here + (event.key === "ArrowDown" ? 1 : -1);
+        if (next < 0) input.current?.focus();
+        else links[next]?.focus();
+      }
     };
     window.addEventListener("keydown", onKey);
     return () => window.removeEventListener("keydown", onKey);
@@ -76,16 +90,6 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
       event.preventDefault();
       change({ ...filter, q: "" }, true);
     }
-  };
-  const onResultKey = (event: KeyboardEvent) => {
-    if (event.key !== "ArrowDown" && event.key !== "ArrowUp") return;
-    const links = [...(results.current?.querySelectorAll<HTMLElement>("a.found-link") ?? [])];
-    const here = links.indexOf(document.activeElement as HTMLElement);
-    if (here < 0) return;
-    event.preventDefault();
-    const next = here + (event.key === "ArrowDown" ? 1 : -1);
-    if (next < 0) input.current?.focus();
-    else links[next]?.focus();
   };
 
   return (
@@ -114,11 +118,10 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
       <div id="plants-rail" className={railOpen ? "rail open" : "rail"}>
         <FilterRail filter={filter} change={change} place={place} />
       </div>
-      {/* Arrows move among the links inside; the links themselves are what is focused. */}
-      <div className="finder-results" ref={results} onKeyDown={onResultKey} role="presentation">
+      <div className="finder-results" ref={results}>
         <div className="section-head">
           <p role="status" className="count">
-            {!plants ? (failed ? "" : "Fetching the plants …") : settled ? <Count shown={shown.length} of={plants.length} filter={filter} /> : "Looking …"}
+            {!plants ? failed ? "" : "Fetching the plants …" : settled ? <Count shown={shown.length} of={plants.length} filter={filter} /> : "Looking …"}
           </p>
           <FilterParts parts={parts} change={change} reset={() => change({ ...NO_FILTER, q: filter.q })} />
         </div>
@@ -131,7 +134,7 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
           </p>
         ) : null}
         {settled && shown.length === 0 && plants ? <NothingFound filter={filter} parts={parts} called={called} fits={fits} change={change} /> : null}
-        {shown.length ? <FoundList plants={shown.slice(0, count)} former={found?.former ?? null} uses={uses} place={place} seasonOf={year.seasonOf} hrefOf={hrefOf} /> : null}
+        {shown.length ? <FoundList plants={drawn} rows={page.length} former={found?.former ?? null} uses={uses} place={place} seasonOf={year.seasonOf} hrefOf={hrefOf} /> : null}
         {shown.length > count ? (
           <p>
             <button type="button" onClick={() => showRows(count + PAGE)}>

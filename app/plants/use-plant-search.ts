@@ -5,7 +5,11 @@ import { nameText } from "@/lib/plants/botanical-name";
 import type { ListedPlant } from "@/lib/plants/plant-list";
 import type { SearchAnswer, SearchAsk } from "./search-worker";
 
-export type Found = { readonly query: string; readonly plants: readonly ListedPlant[]; /** Former name that was matched, by plant id. */ readonly former: ReadonlyMap<string, string> };
+export type Found = {
+  readonly query: string;
+  readonly plants: readonly ListedPlant[] /** Former name that was matched, by plant id. */;
+  readonly former: ReadonlyMap<string, string>;
+};
 
 const NONE: ReadonlyMap<string, string> = new Map();
 

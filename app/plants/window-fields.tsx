@@ -6,7 +6,19 @@ const PARTS = ["early", "mid", "late"] as const;
 const THIRDS: readonly Third[] = MONTHS.flatMap((month) => PARTS.map((part): Third => `${part} ${month}`));
 
 /** First and last time of year by thirds of a month. A day that is not touched stays as exact as it was. */
-export function WindowFields({ id, from, to, change, words = ["From", "To"] }: { id: string; from: number; to: number; change: (from: number, to: number) => void; words?: readonly [string, string] }) {
+export function WindowFields({
+  id,
+  from,
+  to,
+  change,
+  words = ["From", "To"],
+}: {
+  id: string;
+  from: number;
+  to: number;
+  change: (from: number, to: number) => void;
+  words?: readonly [string, string];
+}) {
   const select = (part: "from" | "to", label: string, day: number, keep: (third: Third) => void) => (
     <div className="field">
       <label htmlFor={`${id}-${part}`}>{label}</label>

@@ -19,7 +19,7 @@ const cone: Profile = (raw) => {
 };
 const vase: Profile = (raw) => {
   const t = clamp(raw);
-  return t < 0.72 ? 0.2 + 0.8 * (t / 0.72) ** 1.1 : (1 - ((t - 0.72) / 0.28) ** 2.2) ** (1 / 2.2);
+  return t < 0.72 ? 0.3 + 0.7 * (t / 0.72) ** 0.95 : (1 - ((t - 0.72) / 0.28) ** 2.2) ** (1 / 2.2);
 };
 
 const PROFILES: Record<Habit, Profile> = {

@@ -63,7 +63,10 @@ export function pathLeaf(from: Point, to: Point, width: number, bend = 0): strin
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy) || 1;
   const [nx, ny] = [-dy / length, dx / length];
-  const side = (share: number, along: number): Point => [from[0] + dx * along + nx * (share * width + bend * length), Math.max(0, from[1] + dy * along + ny * (share * width + bend * length))];
+  const side = (share: number, along: number): Point => [
+    from[0] + dx * along + nx * (share * width + bend * length),
+    Math.max(0, from[1] + dy * along + ny * (share * width + bend * length)),
+  ];
   return `M${at(from)}Q${at(side(1, 0.42))} ${at(to)}Q${at(side(-1, 0.42))} ${at(from)}Z`;
 }
 

@@ -109,22 +109,31 @@ export function flowerHead(draw: Pen, style: HeadStyle, tip: Point, lean: number
   const middle: Point = [tip[0], tip[1] - length / 2];
   switch (style.form) {
     case "spike":
-      return spike(draw, style, tip, length, lean);
+      spike(draw, style, tip, length, lean);
+      break;
     case "plume":
-      return plume(draw, style, tip, length, lean);
+      plume(draw, style, tip, length, lean);
+      break;
     case "daisy":
-      return daisy(draw, style, middle);
+      daisy(draw, style, middle);
+      break;
     case "umbel":
-      return umbel(draw, style, middle);
+      umbel(draw, style, middle);
+      break;
     case "globe":
-      return globe(draw, style, middle);
+      globe(draw, style, middle);
+      break;
     case "trumpet":
-      return trumpet(draw, style, middle, lean);
+      trumpet(draw, style, middle, lean);
+      break;
     case "bell":
-      return bells(draw, style, tip, length, lean);
+      bells(draw, style, tip, length, lean);
+      break;
     case "cup":
-      return cup(draw, style, middle);
+      cup(draw, style, middle);
+      break;
     case "panicle":
-      return panicle(draw, style, tip, length);
+      panicle(draw, style, tip, length);
+      break;
   }
 }

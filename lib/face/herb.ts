@@ -117,7 +117,8 @@ function headsOnMound(draw: Pen, plant: SilhouettePlant, wear: Wear, crown: Crow
   const sizeFt = Math.min(headFt(plant, form), Math.max(0.1, plant.spreadFt * 0.1));
   const cell = (sizeFt * 1.5) / Math.sqrt(wear.show / 3);
   const spots = crownPoints(crown, Math.max(cell, plant.spreadFt / 16), 0.96, random).filter(([, y]) => y > crown.heightFt * 0.34);
-  for (const [x, y] of spots.sort((a, b) => b[1] - a[1])) flowerHead(draw, { part: "flower", form, hex: wear.hex, sizeFt: sizeFt * (0.8 + random() * 0.3) }, [x, y + sizeFt * 0.4], 0);
+  for (const [x, y] of spots.sort((a, b) => b[1] - a[1]))
+    flowerHead(draw, { part: "flower", form, hex: wear.hex, sizeFt: sizeFt * (0.8 + random() * 0.3) }, [x, y + sizeFt * 0.4], 0);
 }
 
 /** A mound of leaves with flower stems above (or, for low mounds, flowers on it). */
@@ -173,7 +174,13 @@ function blades(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () =
 }
 
 function fronds(draw: Pen, plant: SilhouettePlant, look: PlantLook, random: () => number): void {
-  if (look.leafHex) drawFronds(draw, look.leafHex, tuft(plant.heightFt, plant.spreadFt, 19, plant.habit === "upright" || plant.habit === "columnar" ? 0.4 : 0.62, random), Math.min(plant.spreadFt * 0.085, plant.heightFt * 0.13));
+  if (look.leafHex)
+    drawFronds(
+      draw,
+      look.leafHex,
+      tuft(plant.heightFt, plant.spreadFt, 19, plant.habit === "upright" || plant.habit === "columnar" ? 0.4 : 0.62, random),
+      Math.min(plant.spreadFt * 0.085, plant.heightFt * 0.13),
+    );
 }
 
 /** Any herb; the habit decides, and what family and genus say of its leaves. */

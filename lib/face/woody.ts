@@ -23,7 +23,9 @@ const dotFt = (plant: SilhouettePlant, share: number): number => Math.max(0.07, 
 /** Flowers or fruit along bare twigs. */
 function dotsOnWood(draw: Pen, part: "flower" | "fruit", wear: Wear, ends: readonly Point[], sizeFt: number, random: () => number): void {
   const dots = ends.flatMap((end) =>
-    Array.from({ length: wear.show * 2 - 1 }, () => pathCircle([end[0] + (random() - 0.5) * sizeFt * 3.4, Math.max(sizeFt, end[1] + (random() - 0.5) * sizeFt * 3.4)], sizeFt * (0.34 + random() * 0.22))),
+    Array.from({ length: wear.show * 2 - 1 }, () =>
+      pathCircle([end[0] + (random() - 0.5) * sizeFt * 3.4, Math.max(sizeFt, end[1] + (random() - 0.5) * sizeFt * 3.4)], sizeFt * (0.34 + random() * 0.22)),
+    ),
   );
   draw.fill(part, toneDark(wear.hex, 0.14), ...dots.filter((_, i) => i % 3 === 0));
   draw.fill(part, wear.hex, ...dots.filter((_, i) => i % 3 === 1));
@@ -40,7 +42,8 @@ export function flowersInLeaf(draw: Pen, plant: SilhouettePlant, wear: Wear, cro
   const sizeFt = Math.max(0.12, Math.min(plant.heightFt, plant.spreadFt) * head.share);
   const apart = (sizeFt * 1.45) / Math.sqrt(wear.show / 3);
   const spots = crownPoints(crown, Math.max(apart, Math.max(crown.heightFt, crown.widthFt) / 14), 0.94, random).sort((a, b) => b[1] - a[1]);
-  for (const [x, y] of spots) flowerHead(draw, { part: "flower", form: head.form, hex: wear.hex, sizeFt: sizeFt * (0.85 + random() * 0.3) }, [x, y + (sizeFt * HEAD_LENGTH[head.form]) / 2], 0);
+  for (const [x, y] of spots)
+    flowerHead(draw, { part: "flower", form: head.form, hex: wear.hex, sizeFt: sizeFt * (0.85 + random() * 0.3) }, [x, y + (sizeFt * HEAD_LENGTH[head.form]) / 2], 0);
 }
 
 function dress(draw: Pen, plant: SilhouettePlant, look: PlantLook, crown: Crown, frame: Frame, random: () => number): void {

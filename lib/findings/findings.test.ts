@@ -1,44 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { testTaxon } from "../../tests/fixtures/test-taxon";
 import type { Bed } from "../ground/bed";
 import { REFERENCE_YEAR } from "../place/reference";
 import type { Taxon } from "../plants/taxon";
-import { genusTaxa } from "../plants/taxon-load";
 import { taxonSeason } from "../season/taxon-season";
 import type { CheckContext, CheckedRow, Finding } from "./finding";
 import { bedFindings, CHECKS } from "./findings";
-
-function taxonOf(over: object = {}): Taxon {
-  const entry = {
-    name: "Testus exampli",
-    common: ["test plant"],
-    kind: "shrub",
-    habit: "rounded",
-    height: [4, 6],
-    spread: [4, 6],
-    rate: "medium",
-    zones: [4, 7],
-    light: ["sun"],
-    moisture: ["average"],
-    ph: [5.5, 7],
-    salt: "medium",
-    deer: "rarely",
-    drought: "medium",
-    wet: "no",
-    roots: "fibrous",
-    foliage: "deciduous",
-    leaves: ["early May", "late Oct"],
-    toxic: "none",
-    wood: "old",
-    pruning: "none",
-    maintenance: "low",
-    features: { bloom: { color: "white", from: "mid May", to: "early Jun", show: 3 }, "fall color": { color: "red", from: "early Oct", to: "late Oct", show: 3 } },
-    ...over,
-  };
-  const { taxa, faults } = genusTaxa("testus.yaml", { genus: "Testus", family: "Testaceae", taxa: [entry] });
-  const taxon = taxa[0];
-  if (!taxon || faults.length) throw new Error(JSON.stringify(faults));
-  return taxon;
-}
 
 function rowOf(taxon: Taxon, over: Partial<CheckedRow["row"]> & { quantity2?: number } = {}, id = "a"): CheckedRow {
   const row = { id, taxonId: taxon.id, taxonName: taxon.name, quantity: { by: "count", count: 3 } as const, spacingFt: 5, size: "#3", remarks: "", existing: false, ...over };
@@ -65,78 +32,78 @@ describe("the checks", () => {
     expect(new Set(CHECKS.map((c) => c.id)).size).toBe(CHECKS.length);
   });
   it("find nothing wrong with a plant that suits", () => {
-    expect(bedFindings(context([rowOf(taxonOf())])).filter((f) => f.severity !== "note")).toEqual([]);
+    expect(bedFindings(context([rowOf(testTaxon())])).filter((f) => f.severity !== "note")).toEqual([]);
   });
   it("put what must be fixed before what should be considered", () => {
-    const order = bedFindings(context([rowOf(taxonOf({ zones: [7, 9], ph: [4, 6.2] }))])).map((f) => f.severity);
+    const order = bedFindings(context([rowOf(testTaxon({ zones: [7, 9], ph: [4, 6.2] }))])).map((f) => f.severity);
     expect(order).toEqual([...order].sort((a, b) => ["fix", "consider", "note"].indexOf(a) - ["fix", "consider", "note"].indexOf(b)));
   });
 });
 
 describe("hardiness", () => {
   it("is to fix when the plant is too tender, with both zones named", () => {
-    const [f] = found("hardiness", context([rowOf(taxonOf({ zones: [7, 9] }))]));
-    expect(f).toMatchObject({ severity: "fix", plant: "Testus exampli" });
+    const [f] = found("hardiness", context([rowOf(testTaxon({ zones: [7, 9] }))]));
+    expect(f).toMatchObject({ severity: "fix", plant: "Testa prima" });
     expect(f?.message).toMatch(/zone 7.*zone 5b.*-15 to -10 °F/);
   });
   it("holds a plant rated for the whole zone to be hardy in its colder half", () => {
-    expect(found("hardiness", context([rowOf(taxonOf({ zones: [5, 8] }))], { zone: 5 }))).toEqual([]);
-    expect(found("hardiness", context([rowOf(taxonOf({ zones: [5, 8] }))], { zone: 4.5 }))[0]?.severity).toBe("fix");
+    expect(found("hardiness", context([rowOf(testTaxon({ zones: [5, 8] }))], { zone: 5 }))).toEqual([]);
+    expect(found("hardiness", context([rowOf(testTaxon({ zones: [5, 8] }))], { zone: 4.5 }))[0]?.severity).toBe("fix");
   });
   it("only notes a tender plant that stands there already", () => {
-    expect(found("hardiness", context([rowOf(taxonOf({ zones: [7, 9] }), { existing: true })]))[0]?.severity).toBe("note");
+    expect(found("hardiness", context([rowOf(testTaxon({ zones: [7, 9] }), { existing: true })]))[0]?.severity).toBe("note");
   });
   it("minds heat as well as cold", () => {
-    expect(found("hardiness", context([rowOf(taxonOf({ zones: [2, 4] }))]))[0]?.severity).toBe("consider");
+    expect(found("hardiness", context([rowOf(testTaxon({ zones: [2, 4] }))]))[0]?.severity).toBe("consider");
   });
   it("says that it could not look when the zone is unknown", () => {
-    expect(found("hardiness", context([rowOf(taxonOf())], { zone: null }))[0]?.message).toMatch(/not known/);
+    expect(found("hardiness", context([rowOf(testTaxon())], { zone: null }))[0]?.message).toMatch(/not known/);
   });
 });
 
 describe("site", () => {
   it("weighs light by steps", () => {
-    expect(found("light", context([rowOf(taxonOf())], { site: { ...site, light: "part" } }))[0]?.severity).toBe("consider");
-    expect(found("light", context([rowOf(taxonOf())], { site: { ...site, light: "shade" } }))[0]?.severity).toBe("fix");
+    expect(found("light", context([rowOf(testTaxon())], { site: { ...site, light: "part" } }))[0]?.severity).toBe("consider");
+    expect(found("light", context([rowOf(testTaxon())], { site: { ...site, light: "shade" } }))[0]?.severity).toBe("fix");
   });
   it("weighs moisture by steps and says which way", () => {
-    expect(found("moisture", context([rowOf(taxonOf({ moisture: ["dry"] }))], { site: { ...site, moisture: "wet" } }))[0]).toMatchObject({
+    expect(found("moisture", context([rowOf(testTaxon({ moisture: ["dry"] }))], { site: { ...site, moisture: "wet" } }))[0]).toMatchObject({
       severity: "fix",
       message: expect.stringContaining("drain"),
     });
-    expect(found("moisture", context([rowOf(taxonOf({ moisture: ["moist"] }))]))[0]).toMatchObject({ severity: "consider", message: expect.stringContaining("Water it") });
+    expect(found("moisture", context([rowOf(testTaxon({ moisture: ["moist"] }))]))[0]).toMatchObject({ severity: "consider", message: expect.stringContaining("Water it") });
   });
   it("weighs pH by half units and leaves an untested soil alone", () => {
-    expect(found("soil-ph", context([rowOf(taxonOf({ ph: [4, 6.2] }))]))[0]?.severity).toBe("consider");
-    expect(found("soil-ph", context([rowOf(taxonOf({ ph: [4, 5.5] }))]))[0]?.severity).toBe("fix");
-    expect(found("soil-ph", context([rowOf(taxonOf({ ph: [4, 5.5] }))], { site: { ...site, ph: null } }))).toEqual([]);
+    expect(found("soil-ph", context([rowOf(testTaxon({ ph: [4, 6.2] }))]))[0]?.severity).toBe("consider");
+    expect(found("soil-ph", context([rowOf(testTaxon({ ph: [4, 5.5] }))]))[0]?.severity).toBe("fix");
+    expect(found("soil-ph", context([rowOf(testTaxon({ ph: [4, 5.5] }))], { site: { ...site, ph: null } }))).toEqual([]);
   });
   it("weighs road salt and deer by the plant's standing", () => {
-    expect(found("salt", context([rowOf(taxonOf({ salt: "low" }))], { site: { ...site, salt: "heavy" } }))[0]?.severity).toBe("fix");
-    expect(found("deer", context([rowOf(taxonOf({ deer: "often" }))], { site: { ...site, deer: "heavy" } }))[0]?.severity).toBe("fix");
-    expect(found("deer", context([rowOf(taxonOf({ deer: "sometimes" }))], { site: { ...site, deer: "some" } }))).toEqual([]);
+    expect(found("salt", context([rowOf(testTaxon({ salt: "low" }))], { site: { ...site, salt: "heavy" } }))[0]?.severity).toBe("fix");
+    expect(found("deer", context([rowOf(testTaxon({ deer: "often" }))], { site: { ...site, deer: "heavy" } }))[0]?.severity).toBe("fix");
+    expect(found("deer", context([rowOf(testTaxon({ deer: "sometimes" }))], { site: { ...site, deer: "some" } }))).toEqual([]);
   });
 });
 
 describe("room", () => {
   it("says when plants set too close will touch and offers a spacing", () => {
-    const [f] = found("spacing", context([rowOf(taxonOf(), { spacingFt: 3 })]));
+    const [f] = found("spacing", context([rowOf(testTaxon(), { spacingFt: 3 })]));
     expect(f).toMatchObject({ severity: "consider", remedy: { type: "spacing", spacingFt: 4 } });
     expect(f?.message).toMatch(/grows 5 ft wide, set 3 ft on center/);
-    expect(found("spacing", context([rowOf(taxonOf(), { spacingFt: 2 })]))[0]?.severity).toBe("fix");
-    expect(found("spacing", context([rowOf(taxonOf(), { spacingFt: 4 })]))).toEqual([]);
+    expect(found("spacing", context([rowOf(testTaxon(), { spacingFt: 2 })]))[0]?.severity).toBe("fix");
+    expect(found("spacing", context([rowOf(testTaxon(), { spacingFt: 4 })]))).toEqual([]);
   });
   it("weighs the density of the bed", () => {
-    const at = (raw: number) => found("density", context([rowOf(taxonOf())], { density: { raw, label: Math.round(raw), words: "x." } }))[0]?.severity;
+    const at = (raw: number) => found("density", context([rowOf(testTaxon())], { density: { raw, label: Math.round(raw), words: "x." } }))[0]?.severity;
     expect([at(2), at(5), at(8.2), at(9.5)]).toEqual(["consider", undefined, "consider", "fix"]);
   });
 });
 
 describe("the year", () => {
   it("names a plant that shows in one season only, and how much ground it takes for that", () => {
-    const spring = taxonOf({ features: { bloom: { color: "white", from: "mid May", to: "late May", show: 3 } } });
+    const spring = testTaxon({ features: { bloom: { color: "white", from: "mid May", to: "late May", show: 3 } } });
     expect(found("one-season", context([rowOf(spring)]))[0]).toMatchObject({ severity: "consider", message: expect.stringMatching(/spring only/) });
-    expect(found("one-season", context([rowOf(taxonOf())]))).toEqual([]);
+    expect(found("one-season", context([rowOf(testTaxon())]))).toEqual([]);
   });
   it("tells each bare run in words and offers to fill it", () => {
     const halfMonths = Array.from({ length: 24 }, (_, index) => ({
@@ -148,7 +115,7 @@ describe("the year", () => {
       parts: [],
       bare: index === 9,
     }));
-    expect(found("bare", context([rowOf(taxonOf())], { halfMonths }))).toMatchObject([
+    expect(found("bare", context([rowOf(testTaxon())], { halfMonths }))).toMatchObject([
       { severity: "fix", message: expect.stringMatching(/^Late May is bare: .*5 %.*27 %/), remedy: { type: "fill", halfMonths: [9] } },
     ]);
     expect(found("bare", context([], { halfMonths }))).toEqual([]);
@@ -157,21 +124,21 @@ describe("the year", () => {
 
 describe("cautions", () => {
   it("bars a plant that the state regulates, and only there", () => {
-    const barred = taxonOf({ regulated: [{ states: ["VT"], what: "sale barred", law: "Quarantine 3", date: "2012" }] });
+    const barred = testTaxon({ regulated: [{ states: ["VT"], what: "sale barred", law: "Quarantine 3", date: "2012" }] });
     expect(found("legality", context([rowOf(barred)]))[0]).toMatchObject({ severity: "fix", message: expect.stringMatching(/Quarantine 3, 2012.*present list/) });
     expect(found("legality", context([rowOf(barred)], { state: "OH" }))).toEqual([]);
   });
   it("notes poison, thorns and fall-dig hazards", () => {
     const f = bedFindings(
-      context([rowOf(taxonOf({ toxic: { people: "high", pets: "high", horses: "none", parts: "seeds" }, flags: ["thorns", "fall-dig-hazard"] }), { size: "2 in cal B&B" })]),
+      context([rowOf(testTaxon({ toxic: { people: "high", pets: "high", horses: "none", parts: "seeds" }, flags: ["thorns", "fall-dig-hazard"] }), { size: "2 in cal B&B" })]),
     );
     expect(f.find((x) => x.check === "hazards")?.message).toMatch(/poisonous to people, dogs and cats \(seeds\).*thorny/);
     expect(f.some((x) => x.check === "fall-dig")).toBe(true);
   });
   it("asks for a male where a female alone would not fruit", () => {
     const fruit = { fruit: { color: "red", from: "mid Sep", to: "late Jan", show: 3 }, bloom: { color: "white", from: "early Jun", to: "mid Jun", show: 1 } };
-    const female = taxonOf({ sex: "female", partner: "a male such as 'Jim Dandy'", features: fruit });
-    const male = taxonOf({ sex: "male" });
+    const female = testTaxon({ sex: "female", partner: "a male such as 'Jim Dandy'", features: fruit });
+    const male = testTaxon({ sex: "male" });
     expect(found("partner", context([rowOf(female)]))[0]?.severity).toBe("consider");
     expect(found("partner", context([rowOf(female), rowOf(male, {}, "b")]))).toEqual([]);
   });

@@ -12,11 +12,17 @@ export type Site = {
   readonly depth: number;
   /** Share of the bed's area before it, along the front from one end (or round an island). */
   readonly along: number;
-  /** Feet to each barrier of the plan, and how far along it. */
-  readonly barriers: readonly { readonly awayFt: number; readonly alongFt: number }[];
+  /** Feet to each barrier of the plan, in its order. */
+  readonly awayFt: readonly number[];
 };
 
-export type Sites = { readonly sites: readonly Site[]; readonly sqFtEach: number; readonly middle: Point };
+export type Sites = {
+  readonly sites: readonly Site[];
+  readonly sqFtEach: number;
+  readonly middle: Point;
+  /** Feet from front to back on average; of an island from its edge to its middle. */
+  readonly depthFt: number;
+};
 
 /** Share of the values below each (ties by order): turns a measure into a share of the area. */
 function shareRanks(values: readonly number[]): number[] {
@@ -45,11 +51,12 @@ export function layoutSites(plan: GroundPlan, standpoint: Standpoint, sitesWante
       }
     }
   const middle = found.reduce(([x, y], { at }): Point => [x + at[0] / found.length, y + at[1] / found.length], [0, 0] as Point);
-  const barriers = found.map(({ at }) => plan.barriers.map((barrier) => barrierNearest(at, barrier)));
-  const edgeFt = barriers.map((list) => list.reduce((least, { awayFt }, b) => (plan.barriers[b]?.kind === "edge" ? Math.min(least, awayFt) : least), Number.POSITIVE_INFINITY));
+  const away = found.map(({ at }) => plan.barriers.map((barrier) => barrierNearest(at, barrier).awayFt));
+  const edgeFt = away.map((list) => list.reduce((least, awayFt, b) => (plan.barriers[b]?.kind === "edge" ? Math.min(least, awayFt) : least), Number.POSITIVE_INFINITY));
   const round = standpoint.kind === "all round";
   const depth = shareRanks(found.map(({ chordShare }, i) => (round ? (edgeFt[i] ?? 0) : chordShare)));
   const along = shareRanks(found.map(({ at, rowFt }) => (round ? Math.atan2(at[1] - middle[1], at[0] - middle[0]) : rowFt)));
-  const sites = found.map(({ at }, i): Site => ({ at, depth: depth[i] ?? 0, along: along[i] ?? 0, barriers: barriers[i] ?? [] }));
-  return { sites, sqFtEach: plan.areaSqFt / Math.max(1, sites.length), middle };
+  const sites = found.map(({ at }, i): Site => ({ at, depth: depth[i] ?? 0, along: along[i] ?? 0, awayFt: away[i] ?? [] }));
+  const depthFt = round ? Math.max(...edgeFt.filter(Number.isFinite), 0) : plan.areaSqFt / Math.max(high - low, 1e-9);
+  return { sites, sqFtEach: plan.areaSqFt / Math.max(1, sites.length), middle, depthFt };
 }

@@ -1,5 +1,5 @@
 // Plants set out by rule: fills and drifts on a grid clipped to an outline, and rows along a line. Returns places in feet; who stands there is not asked here.
-import type { Circle } from "./circle-neighbors";
+import type { Circle } from "./circle";
 import { type Outline, outlineArea, outlinePerimeter, type Point } from "./outline";
 import { type Region, type Run, regionRuns } from "./region-runs";
 import { type Grid, plantCellSqFt, rowQuantity, rowSetOut } from "./spacing";

@@ -1,5 +1,5 @@
 // Where a level line runs through the ground that may be planted: inside outlines, some feet from their edges, and clear of round things.
-import type { Circle } from "./circle-neighbors";
+import type { Circle } from "./circle";
 import type { Outline, Point } from "./outline";
 
 export type Run = readonly [fromFt: number, toFt: number];

@@ -1,5 +1,5 @@
 // How far from a barrier a plant's middle has to be, for its size. Figures that have a source are checked in tests/outside/setbacks.test.ts.
-import { type Border, type KeepClear, SHRUB_SHARE_OF_CLEAR, type Window } from "./border";
+import { type Border, type KeepClear, SHRUB_SHARE_OF_CLEAR } from "./border";
 import type { Barrier } from "./ground-plan";
 import type { PlantExtent } from "./starting-size";
 import { type GroundTaxon, groundSpread, rangeMiddle, taxonStratum } from "./stratum";
@@ -8,8 +8,8 @@ import { type GroundTaxon, groundSpread, rangeMiddle, taxonStratum } from "./str
 export const EDGE_TOLERANCE_FT = 0.5;
 /** A tree's trunk from walk, curb or drive (Marshalltown IA, Ord. 15042, 2022; Corry PA): its crown goes over them. */
 export const TRUNK_FROM_PAVING_FT = 3;
-/** A plant higher than the sill takes a window's view and light nearer than this in front of it (common practice, no source). */
-export const WINDOW_VIEW_FT = 4;
+/** The crown of a plant higher than the sill stays so far from a window (common practice, no source). */
+export const WINDOW_CLEAR_FT = 2;
 
 /** A tree from a building, by mature height: 8–10 ft (taken as 9) to 30 ft, 15 ft to 70 ft, 20 ft above (Arbor Day Foundation, sizing chart). */
 export function treeFromWallFt(matureHeightFt: number): number {
@@ -36,7 +36,7 @@ function wallRoomFt(taxon: GroundTaxon, radiusFt: number): number {
   return isTree(taxon) ? Math.min(radiusFt, treeFromWallFt(rangeMiddle(taxon.heightFt))) : radiusFt;
 }
 
-/** Feet from a plant's middle to an edge that it needs at an extent; 0 where the border asks for nothing. Windows are asked by `windowRoomFt`. */
+/** Feet from a plant's middle to an edge that it needs at an extent; 0 where the border asks for nothing. A window in it is a barrier of its own. */
 export function borderRoomFt(border: Border, taxon: GroundTaxon, extent: PlantExtent): number {
   const radiusFt = crownRadiusFt(taxon, extent);
   switch (border.what) {
@@ -57,11 +57,9 @@ export function borderRoomFt(border: Border, taxon: GroundTaxon, extent: PlantEx
   }
 }
 
-/** Whether a plant at so many feet along a wall stands before one of its windows and is higher than the sill; the window, or null. */
-export function windowHidden(windows: readonly Window[], alongFt: number, taxon: GroundTaxon, extent: PlantExtent): Window | null {
-  if (isTree(taxon) || taxon.kind === "vine") return null;
-  const radiusFt = crownRadiusFt(taxon, extent);
-  return windows.find((window) => extent.heightFt > window.sillFt && alongFt + radiusFt > window.fromFt + EDGE_TOLERANCE_FT && alongFt - radiusFt < window.toFt - EDGE_TOLERANCE_FT) ?? null;
+/** Feet from a plant's middle to a window: none for what stays under the sill, for vines on the wall, and for trees, which are seen under. */
+function windowRoomFt(sillFt: number, taxon: GroundTaxon, extent: PlantExtent): number {
+  return extent.heightFt <= sillFt || isTree(taxon) || taxon.kind === "vine" ? 0 : crownRadiusFt(taxon, extent) + WINDOW_CLEAR_FT;
 }
 
 /** Feet from a plant's middle to a thing that it needs at an extent. For lines to the nearest point below or above; for round things to their middle. */
@@ -82,11 +80,14 @@ export function thingRoomFt(thing: KeepClear, taxon: GroundTaxon, extent: PlantE
   }
 }
 
-/** Feet from a plant's middle to a barrier that it needs at an extent, standing so many feet along it. */
-export function barrierRoomFt(barrier: Barrier, taxon: GroundTaxon, extent: PlantExtent, alongFt: number): number {
-  if (barrier.kind === "thing") return thingRoomFt(barrier.thing, taxon, extent);
-  const { border } = barrier;
-  const room = borderRoomFt(border, taxon, extent);
-  if (border.what !== "house wall" || !windowHidden(border.windows, alongFt, taxon, extent)) return room;
-  return Math.max(room, crownRadiusFt(taxon, extent) + WINDOW_VIEW_FT);
+/** Feet from a plant's middle to a barrier that it needs at an extent. */
+export function barrierRoomFt(barrier: Barrier, taxon: GroundTaxon, extent: PlantExtent): number {
+  switch (barrier.kind) {
+    case "edge":
+      return borderRoomFt(barrier.border, taxon, extent);
+    case "window":
+      return windowRoomFt(barrier.window.sillFt, taxon, extent);
+    case "thing":
+      return thingRoomFt(barrier.thing, taxon, extent);
+  }
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Circle } from "./circle-neighbors";
+import type { Circle } from "./circle";
 import { type Outline, outlineArea, type Point, pointInOutline, rectangleOutline } from "./outline";
 import { patchCover } from "./patch-cover";
 import { unionArea } from "./union-area";

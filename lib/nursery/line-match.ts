@@ -1,10 +1,11 @@
 // From a line of a supplier's list to the plant it offers, its size, quantity and price, with what is sure and what a person should look at.
 import { matchName } from "../plants/name-match";
+import { nameWords } from "../plants/name-parse";
 import type { PlantDoc } from "../plants/plant-names";
 import { type PlantIndex, searchPlants } from "../plants/search";
 import type { Kind } from "../plants/vocabulary";
-import { type ListLine, type ListRead, type ListSheet, listRead } from "./list-read";
 import type { ColumnMap } from "./list-columns";
+import { type ListLine, type ListRead, type ListSheet, listRead } from "./list-read";
 import type { PriceBreak } from "./lot";
 import { pricesJoined } from "./price-read";
 import { type LineQuantity, quantityFromText, readyInText } from "./quantity-read";
@@ -44,7 +45,11 @@ export type LearnedNames = ReadonlyMap<string, string>;
 
 /** One key for a name as a list writes it, whatever its capitals and spaces. */
 export function nameKey(written: string): string {
-  return written.toLowerCase().replace(/[’‘`´]/g, "'").replace(/\s+/g, " ").trim();
+  return written
+    .toLowerCase()
+    .replace(/[’‘`´]/g, "'")
+    .replace(/\s+/g, " ")
+    .trim();
 }
 
 const CANDIDATES = 3;
@@ -61,6 +66,24 @@ function labelsCleared(text: string): string {
     .trim();
 }
 
+/** A species, with or without a lower rank, and behind it capitalized words up to a quote or the end. */
+const AUTHORED =
+  /^(\p{Lu}\p{Ll}+\s+(?:[×x]\s*)?\p{Ll}[\p{Ll}-]+(?:\s+(?:var|subsp|ssp|f)\.\s+\p{Ll}[\p{Ll}-]+)?)\s+((?:\([^()]*\.?\)\s*)?(?:(?:\p{Lu}[\p{L}.]*|&|ex|et)\s*)+)(?=$|['"‘“])/u;
+/** "(L.) Moench", "(Michx.) Nash", "Acer rubrum L.": what no name has that is not followed by its author. */
+const AUTHOR_MARK = /\(\p{Lu}[\p{L}. &]*\.\)\s*\p{Lu}|\p{Ll}\s+L\.(?:\s|$)/u;
+/** From this share of such names on, a list gives authors throughout. */
+const AUTHORED_LIST = 0.1;
+
+/** Whether a list writes the authors of names, so that capitalized words behind a species are no cultivar. */
+export function namesAuthored(names: readonly string[]): boolean {
+  return names.filter((name) => AUTHOR_MARK.test(name)).length >= Math.max(1, names.length * AUTHORED_LIST);
+}
+
+/** The name without its authors. */
+function authorsCleared(text: string): string {
+  return text.replace(AUTHORED, (_, species: string) => `${species} `).trim();
+}
+
 export type LineMatcher = {
   /** @param common the common name where it has a column of its own. @param section heading above: a genus completes names that leave it out. */
   readonly nameRead: (name: string, common: string, section: string) => NameReading;
@@ -71,19 +94,48 @@ export type LineMatcher = {
 
 type Reading = { taxonId: string; sure: boolean; fallback: boolean; confidence: number };
 
+/** Words of cultivars and trade designations by genus. */
+function cultivarWords(index: PlantIndex<ListedPlant>): ReadonlyMap<string, ReadonlySet<string>> {
+  const words = new Map<string, Set<string>>();
+  for (const { taxon } of index.plants) {
+    const own = words.get(taxon.genus) ?? new Set<string>();
+    words.set(taxon.genus, own);
+    for (const text of [taxon.cultivar, taxon.tradeDesignation]) if (text) for (const word of nameWords(`'${text}'`)) own.add(word);
+  }
+  return words;
+}
+
+/** "Black-eyed Susan, Goldsturm" is not the plain species: a word that only a cultivar of the genus has is left over. */
+function leavesCultivar(taxon: ListedPlant, text: string, epithets: ReadonlyMap<string, ReadonlySet<string>>): boolean {
+  if (taxon.cultivar !== null || taxon.tradeDesignation !== null) return false;
+  const own = new Set([taxon.botanical, ...taxon.synonyms, ...taxon.commonNames].flatMap(nameWords));
+  return nameWords(text).some((word) => word.length > 3 && !own.has(word) && epithets.get(taxon.genus)?.has(word));
+}
+
 /**
  * Matches lines against plants. Built once for a list, since names repeat from size to size and are read once.
  * A name passes as sure when it is one of a plant's names, or shorthand that no other plant explains; a species that is not among the plants
  * is never read as another, nor a cultivar as its species.
  */
-export function lineMatcher<T extends ListedPlant>(index: PlantIndex<T>, learned: LearnedNames = new Map()): LineMatcher {
+export function lineMatcher<T extends ListedPlant>(
+  index: PlantIndex<T>,
+  { learned = new Map(), authored = false }: { readonly learned?: LearnedNames; readonly authored?: boolean } = {},
+): LineMatcher {
+  const epithets = cultivarWords(index);
   const byId = new Map(index.plants.map(({ taxon }) => [taxon.id, taxon]));
   let short: ShortIndex<T> | null = null;
   const read = new Map<string, NameReading>();
 
   function textRead(text: string): { best: Reading | null; others: string[] } {
     const match = matchName(index, text);
-    const whole: Reading | null = match && { taxonId: match.taxonId, sure: match.sure && !match.fallback, fallback: match.fallback !== undefined, confidence: match.confidence };
+    const taxon = match ? byId.get(match.taxonId) : undefined;
+    const part = taxon !== undefined && match !== null && match.fallback === undefined && leavesCultivar(taxon, text, epithets);
+    const whole: Reading | null = match && {
+      taxonId: match.taxonId,
+      sure: match.sure && !match.fallback && !part,
+      fallback: match.fallback !== undefined || part,
+      confidence: part ? match.confidence / 2 : match.confidence,
+    };
     if (whole?.sure) return { best: whole, others: [] };
     short ??= shortIndex(index);
     const readings = shortReadings(short, text);
@@ -106,7 +158,8 @@ export function lineMatcher<T extends ListedPlant>(index: PlantIndex<T>, learned
   function fresh(name: string, common: string, section: string): NameReading {
     const known = learned.get(nameKey(name));
     if (known !== undefined && byId.has(known)) return { taxonId: known, sure: true, candidates: [] };
-    const text = labelsCleared(name);
+    const cleared = labelsCleared(name);
+    const text = authored || AUTHOR_MARK.test(cleared) ? authorsCleared(cleared) : cleared;
     let { best, others } = textRead(text);
     const called = common ? textRead(labelsCleared(common)).best : null;
     if (best?.sure) best = moreTold(best, called);
@@ -137,7 +190,7 @@ export function lineMatcher<T extends ListedPlant>(index: PlantIndex<T>, learned
     const own = sizeSplit(line.name);
     const written = own.name || line.name;
     const reading = nameRead(written, line.common, line.section);
-    const kind = reading.taxonId === null ? undefined : byId.get(reading.taxonId)?.kind;
+    const kind = byId.get(reading.taxonId ?? reading.candidates[0] ?? "")?.kind;
     const sizeText = [line.sizeText, own.name ? own.sizeText : ""].filter(Boolean).join(" ");
     const price = pricesJoined(line.prices);
     const quantity = quantityFromText(line.quantityText);
@@ -171,7 +224,7 @@ export function listMatch<T extends ListedPlant>(
   sheets: readonly ListSheet[],
   { maps, learned }: { readonly maps?: ReadonlyMap<string, ColumnMap>; readonly learned?: LearnedNames } = {},
 ): ListRead & { readonly matched: readonly MatchedLine[] } {
-  const matcher = lineMatcher(index, learned);
-  const list = listRead(sheets, matcher.isName, maps);
+  const list = listRead(sheets, lineMatcher(index).isName, maps);
+  const matcher = lineMatcher(index, { learned, authored: namesAuthored(list.lines.map(({ name }) => name)) });
   return { ...list, matched: list.lines.map(matcher.lineMatch) };
 }

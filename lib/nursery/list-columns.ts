@@ -43,14 +43,17 @@ const SAMPLE_ROWS = 80;
 const ALIKE = 0.6;
 
 const WORDINGS: readonly (readonly [ColumnRole, RegExp])[] = [
-  ["ignore", /\b(?:your |my )?order(?:ed)?\b(?! min)|\bmin(?:imum)?\b|\bextended\b|\bext\b|\btotals?\b|\bline total\b|\bretail\b|\bmsrp\b|\bsrp\b|\bweight\b|\bzones?\b|\bimage\b|\bphoto\b|\blight\b|\bper (?:flat|tray|rack|pallet|cart)\b|\bpack\b|\bpatent\b|\broyalty\b|\bunit\b(?! ?(?:price|cost))|\buom\b|\bpulled\b/],
+  [
+    "ignore",
+    /\b(?:your |my )?order(?:ed)?\b(?! min)|\bmin(?:imum)?\b|\bextended\b|\bext\b|\btotals?\b|\bline total\b|\bretail\b|\bmsrp\b|\bsrp\b|\bweight\b|\bzones?\b|\bimage\b|\bphoto\b|\blight\b|\bper (?:flat|tray|rack|pallet|cart)\b|\bpack\b|\bpatent\b|\broyalty\b|\bunit\b(?! ?(?:price|cost))|\buom\b|\bpulled\b/,
+  ],
   ["later", /\b(?:future|coming|on order|next (?:year|season))\b/],
   ["botanical", /\b(?:botanical|botanic|latin|scientific)\b/],
   ["common", /\bcommon\b|\benglish\b|\bvernacular\b/],
   ["genus", /^genus$/],
   ["species", /^species$|^sp$|^specific epithet$/],
   ["cultivar", /^cultivar(?: name)?$|^cv$|^selection$|^epithet$|^variety ?\/ ?cultivar$/],
-  ["code", /\b(?:code|sku|upc|barcode|item (?:no|number|id)|item ?#|stock (?:no|number)|plant id|product id|id|line)\b|^(?:no|#|key|item no)$/],
+  ["code", /\b(?:code|sku|upc|barcode|item (?:no|number|id)|stock (?:no|number)|plant id|product id|id|line)\b|^(?:no|#|key)$|\b(?:item|stock|plant|product|part) ?#/],
   ["remarks", /\b(?:remarks?|comments?|notes?|special|info(?:rmation)?)\b/],
   ["location", /\b(?:locations?|loc|block|field|row|bay|yard|farm|site|house|section)\b/],
   ["ready", /\b(?:ready (?:date|from)|date|when|week|wk|eta|ship|ready)\b(?! (?:now|qty))/],
@@ -69,7 +72,7 @@ const WORDINGS: readonly (readonly [ColumnRole, RegExp])[] = [
 const headingPlain = (text: string): string =>
   text
     .toLowerCase()
-    .replace(/[*_:.()\[\]"']/g, " ")
+    .replace(/[*_:.()[\]"']/g, " ")
     .replace(/\s+/g, " ")
     .trim();
 
@@ -78,7 +81,8 @@ export function headingRole(heading: string): { readonly role: ColumnRole; reado
   const plain = headingPlain(heading);
   if (plain === "" || plain.length > 40) return null;
   const from = breakFrom(plain);
-  if (from !== null && /^(?:prices?|qty|\$|each|ea)?[ @/-]*\d+ ?(?:\+|- ?\d+|& ?up|up|or more|to \d+)?(?: ?(?:ea|each|prices?|plants?|pcs|\$))*$/.test(plain)) return { role: "price", from };
+  if (from !== null && /^(?:prices?|qty|\$|each|ea)?[ @/-]*\d+ ?(?:\+|- ?\d+|& ?up|up|or more|to \d+)?(?: ?(?:ea|each|prices?|plants?|pcs|\$))*$/.test(plain))
+    return { role: "price", from };
   for (const [role, pattern] of WORDINGS) if (pattern.test(plain)) return { role, from: role === "price" ? from : null };
   return readyInText(plain) !== null && plain.length < 20 ? { role: "later", from: null } : null;
 }
@@ -113,10 +117,20 @@ function headerFound(rows: readonly (readonly string[])[]): number | null {
   const first = rows.findIndex((row) => row.some((cell) => cell.trim()));
   const words = (rows[first] ?? []).filter((cell) => cell.trim());
   const [only] = words;
-  return words.length === 1 && only && only.length < 25 && headingRole(only) && rows.slice(first + 1, first + 10).every((row) => row.filter((cell) => cell.trim()).length <= 1) ? first : null;
+  return words.length === 1 && only && only.length < 25 && headingRole(only) && rows.slice(first + 1, first + 10).every((row) => row.filter((cell) => cell.trim()).length <= 1)
+    ? first
+    : null;
 }
 
-type Contents = { readonly filled: number; readonly price: number; readonly whole: number; readonly size: number; readonly words: number; readonly code: number; readonly letters: number };
+type Contents = {
+  readonly filled: number;
+  readonly price: number;
+  readonly whole: number;
+  readonly size: number;
+  readonly words: number;
+  readonly code: number;
+  readonly letters: number;
+};
 
 function contentsOf(cells: readonly string[]): Contents {
   const filled = cells.filter(Boolean);
@@ -166,9 +180,10 @@ export function columnsAt(rows: readonly (readonly string[])[], headerRow: numbe
     const role = headingRole(heading) ?? (headerRows === 2 ? headingRole(cellText(under, c)) : null);
     const what = contents[c];
     // "Item", "Stock", "Plant" may head codes as well as names, "Type" and "Form" anything.
-    if (role?.role === "name" && what && what.words < 0.5) return what.code >= ALIKE || what.filled === 0 ? { role: "code" as const, from: null } : null;
+    if (role?.role === "name" && what && (what.words < 0.5 || what.code >= ALIKE)) return what.code >= ALIKE || what.filled === 0 ? { role: "code" as const, from: null } : null;
     if (role?.role === "code" && what && what.code < 0.3 && what.words >= 0.8 && what.letters > 12) return { role: "name" as const, from: null };
     if (role?.role === "quantity" && what && what.filled > 0 && what.words > 0.7 && what.whole < 0.3 && what.letters > 12) return null;
+    if (role?.role === "grade" && what && what.size >= ALIKE) return { role: "size" as const, from: null };
     if (role?.role === "root" && what && what.size < 0.3) return { role: "remarks" as const, from: null };
     if ((role?.role === "price" || role?.role === "ready") && what && what.filled > 0 && what.size >= 0.8 && what.price < 0.2) return { role: "size" as const, from: null };
     return role;

@@ -31,10 +31,15 @@ export type ListLine = {
 };
 
 export type SkippedRow = { readonly sheet: string; readonly row: number; readonly text: string; readonly why: "title" | "header" | "heading" | "note" };
-export type ListRead = { readonly lines: readonly ListLine[]; readonly skipped: readonly SkippedRow[]; readonly maps: readonly { readonly sheet: string; readonly map: ColumnMap }[] };
+export type ListRead = {
+  readonly lines: readonly ListLine[];
+  readonly skipped: readonly SkippedRow[];
+  readonly maps: readonly { readonly sheet: string; readonly map: ColumnMap }[];
+};
 
 const DELIMITERS = [",", ";", "\t", "|"] as const;
-const NOTE = /^(?:page \d|continued|total|subtotal|grand total|prices?\b|terms|all (?:sizes|prices|plants|stock|orders)|subject to|note\b|\*|thank|fob\b|f\.o\.b|please|minimum|call (?:for|us)|phone|fax|e-?mail|www\.|effective|updated|as of|availability)/i;
+const NOTE =
+  /^(?:page \d|continued|total|subtotal|grand total|prices?\b|terms|all (?:sizes|prices|plants|stock|orders)|subject to|note\b|\*|thank|fob\b|f\.o\.b|please|minimum|call (?:for|us)|phone|fax|e-?mail|www\.|effective|updated|as of|availability)/i;
 
 /** Rows of a CSV text; the delimiter is the sign by which most rows have equally many cells. A byte order mark is dropped. */
 export function csvRows(text: string): string[][] {
@@ -162,14 +167,16 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
   rows.forEach((cells, i) => {
     const filled = filledCells(cells);
     if (filled.length === 0) return;
-    const skip = (why: SkippedRow["why"]) => skipped.push({ sheet, row: i + 1, text: filled.join(" | "), why });
-    if (i < first) return void skip(map.headerRow !== null && i >= map.headerRow ? "header" : "title");
-    if (repeatsHeader(cells, header)) return void skip("header");
+    const skip = (why: SkippedRow["why"]): void => {
+      skipped.push({ sheet, row: i + 1, text: filled.join(" | "), why });
+    };
+    if (i < first) return skip(map.headerRow !== null && i >= map.headerRow ? "header" : "title");
+    if (repeatsHeader(cells, header)) return skip("header");
     const text = filled.join(" ");
     const named = hasName(cells, map);
     const [only = ""] = filled;
     const lone = filled.length === 1;
-    if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") return void skip("note");
+    if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") return skip("note");
     if (offers && lone && !/^\d/.test(only)) {
       const split = sizeSplit(only);
       const next = rows.slice(i + 1).find((row) => filledCells(row).length > 0);
@@ -178,13 +185,13 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
       if (plain && (nameless || !isName(split.name))) {
         // A heading: of a section, of a genus, or the name for the sizes below it.
         Object.assign(carried, nameless ? { name: only, common: "", section: carried.section } : { name: "", common: "", section: only });
-        return void skip(/[.!]$/.test(only) || only.split(/\s+/).length > 9 ? "note" : "heading");
+        return skip(/[.!]$/.test(only) || only.split(/\s+/).length > 9 ? "note" : "heading");
       }
     }
-    if (!named && !isOffer(cells, map)) return void skip("note");
-    if (offers && !named && carried.name === "" && filled.every((cell) => headingRole(cell) !== null)) return void skip("header");
+    if (!named && !isOffer(cells, map)) return skip("note");
+    if (offers && !named && carried.name === "" && filled.every((cell) => headingRole(cell) !== null)) return skip("header");
     const line = rowLine(sheet, i + 1, cells, map, carried);
-    if (line.name === "" || (lone && text.length > 90)) return void skip("note");
+    if (line.name === "" || (lone && text.length > 90)) return skip("note");
     lines.push(line);
   });
   return { lines, skipped };

@@ -48,10 +48,7 @@ const NAMED = new RegExp(String.raw` ?(?:(\d{1,5}) ?(?:\+|&? ?up\b|or more|- ?\d
 
 /** What a price cell says. Amounts parted by slashes without quantities keep their order, the first at 1, the others unknown and left out. Never throws. */
 export function priceFromText(text: string): LinePrice {
-  const plain = text
-    .replace(/\s+/g, " ")
-    .trim()
-    .slice(0, 200);
+  const plain = text.replace(/\s+/g, " ").trim().slice(0, 200);
   const currency = currencyOf(plain);
   const found = [...plain.matchAll(NAMED)].flatMap((match) => {
     const cents = amountCents(match[3] ?? "");
@@ -66,9 +63,7 @@ export function priceFromText(text: string): LinePrice {
 /** Prices of several columns as one: each column's own quantity, else 1 for the first. */
 export function pricesJoined(cells: readonly { readonly from: number | null; readonly text: string }[]): LinePrice {
   const read = cells.map(({ from, text }) => ({ from, price: priceFromText(text) }));
-  const breaks = breaksOrdered(
-    read.flatMap(({ from, price }) => (price.cents === null ? [] : from === null ? price.breaks : [{ from: Math.max(1, from), cents: price.cents }])),
-  );
+  const breaks = breaksOrdered(read.flatMap(({ from, price }) => (price.cents === null ? [] : from === null ? price.breaks : [{ from: Math.max(1, from), cents: price.cents }])));
   return {
     cents: breaks[0]?.cents ?? null,
     breaks,

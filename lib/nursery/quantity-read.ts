@@ -53,7 +53,7 @@ export function quantityFromText(text: string): LineQuantity {
   const note = rest
     .replace(UNITS, " ")
     .replace(/\b(?:ea|each|pcs?|plants?|qty|avail(?:able)?|now|ready|plus|or more|over|approx|about|ca)\b\.?|& ?up/gi, " ")
-    .replace(/[+~≈<>()\[\],;:@/–-]|\b\d+\b/g, " ")
+    .replace(/[+~≈<>()[\],;:@/–-]|\b\d+\b/g, " ")
     .replace(/\s+/g, " ")
     .trim();
   return { count, orMore, unit, ready, note: note.toLowerCase() };

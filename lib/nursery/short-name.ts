@@ -31,6 +31,26 @@ const FIT = { same: 1, stopped: 0.95, begun: 0.9, squeezed: 0.78, misspelt: 0.74
 const LEAD = 0.04;
 const LEAST_SURE = 0.72;
 
+/** Short forms of the trade that drop letters from the middle (common practice, no source). */
+const CUSTOMARY: Readonly<Record<string, readonly string[]>> = {
+  mt: ["mount", "mountain"],
+  mtn: ["mountain"],
+  dbl: ["double"],
+  dwf: ["dwarf"],
+  var: ["variegata", "variegated"],
+  wht: ["white"],
+  blk: ["black"],
+  yel: ["yellow"],
+  yw: ["yellow"],
+  pk: ["pink"],
+  rd: ["red"],
+  gld: ["gold", "golden"],
+  gr: ["green"],
+  comp: ["compacta", "compactum", "compactus"],
+  fast: ["fastigiata", "fastigiatum"],
+  pend: ["pendula", "pendulum"],
+};
+
 /** Letters of `short` stand in `word` in order, from the first: "wntrgrn" in "wintergreen". At most two vowels of the short form may be consonant-free luck. */
 function isSqueezed(short: string, word: string): boolean {
   if (short.length < 3 || short.length >= word.length || short.charCodeAt(0) !== word.charCodeAt(0)) return false;
@@ -48,6 +68,7 @@ function wordFit(written: ShortWord, word: string, isKnown: (word: string) => bo
   if (text === word) return FIT.same;
   if (text.charCodeAt(0) !== word.charCodeAt(0)) return 0;
   if (stop && word.startsWith(text)) return FIT.stopped;
+  if (CUSTOMARY[text]?.includes(word)) return FIT.begun;
   // A word that is a name by itself does not abbreviate another cultivar; epithets are cut to real words all the same ("GRAND", "ROSE").
   const known = isKnown(text);
   if (text.length >= 2 && text.length < word.length && word.startsWith(text) && (!known || latin)) return text.length === 2 && !latin ? FIT.twoLetters : FIT.begun;
@@ -94,10 +115,11 @@ function plantForms(taxon: PlantDoc): Form[] {
       for (const needed of [epithet, trade]) if (needed.length) forms.push(cultivarForm(needed, former, []));
     } else if (former.length > 1) forms.push({ needed: former, allowed: commons, anchors: former.slice(0, 1), named: "species" });
   }
-  if (!isCultivar) for (const name of taxon.commonNames) {
-    const words = nameWords(name);
-    if (words.length > 1) forms.push({ needed: unique(words), allowed: [], anchors: words.slice(-1), named: "common" });
-  }
+  if (!isCultivar)
+    for (const name of taxon.commonNames) {
+      const words = nameWords(name);
+      if (words.length > 1) forms.push({ needed: unique(words), allowed: [], anchors: words.slice(-1), named: "common" });
+    }
   return forms;
 }
 
@@ -145,7 +167,9 @@ function formScore(form: Form, written: readonly ShortWord[], isKnown: (word: st
   const take = (words: readonly string[], latin: boolean, must: boolean): boolean => {
     const open = new Set(words);
     // The best fits first, so that an exact word is not spent on a cut one.
-    const fits = [...free].flatMap((i) => words.map((word) => ({ i, word, fit: wordFit(written[i] ?? { text: "", stop: false }, word, isKnown, latin) }))).filter(({ fit }) => fit > 0);
+    const fits = [...free]
+      .flatMap((i) => words.map((word) => ({ i, word, fit: wordFit(written[i] ?? { text: "", stop: false }, word, isKnown, latin) })))
+      .filter(({ fit }) => fit > 0);
     fits.sort((a, b) => b.fit - a.fit || a.i - b.i);
     for (const { i, word, fit } of fits) {
       if (!free.has(i) || !open.has(word)) continue;
@@ -165,9 +189,11 @@ function formScore(form: Form, written: readonly ShortWord[], isKnown: (word: st
   return { score: sum / written.length, letters, weakest };
 }
 
-/** Whether one of the form's anchors is among the written words. */
+/** Whether the genus stands first, or a noun of its common names anywhere. */
 function isAnchored(form: Form, written: readonly ShortWord[]): boolean {
-  return form.anchors.some((anchor) => written.some((word) => wordFit(word, anchor, nothingKnown, true) > 0));
+  const [genus = "", ...nouns] = form.named === "common" ? ["", ...form.anchors] : form.anchors;
+  const stands = (word: ShortWord, anchor: string) => anchor !== "" && wordFit(word, anchor, nothingKnown, true) > 0;
+  return written.some((word, i) => (i === 0 && stands(word, genus)) || word.text === genus || nouns.some((noun) => stands(word, noun)));
 }
 
 /**
@@ -199,5 +225,7 @@ export function shortReadings<T extends PlantDoc>(index: ShortIndex<T>, text: st
   }
   found.sort((a, b) => b.score - a.score || (a.taxonId < b.taxonId ? -1 : 1));
   const [first, second] = found;
-  return found.slice(0, 6).map((reading, i) => ({ ...reading, score: Math.round(reading.score * 1000) / 1000, sure: i === 0 && reading.sure && (first?.score ?? 0) - (second?.score ?? 0) >= LEAD }));
+  return found
+    .slice(0, 6)
+    .map((reading, i) => ({ ...reading, score: Math.round(reading.score * 1000) / 1000, sure: i === 0 && reading.sure && (first?.score ?? 0) - (second?.score ?? 0) >= LEAD }));
 }

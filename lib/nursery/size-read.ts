@@ -65,7 +65,10 @@ function spellingsPlain(text: string): string {
     .replace(/(\d) ?-?qts\b/gi, "$1 qt")
     .replace(/\bdeep\b|\brd\b(?= ?pot)|\bazalea\b(?= ?pot)|\bpeat\b(?= ?pot)/gi, " ")
     .replace(/\bwidth\b/gi, "spread")
-    .replace(/\b(cal(?:iper)?|ht|hgt|height|spd|spread)[.:]? ?((?:\d*\.)?\d+(?: ?(?:-|\/|to) ?(?:\d*\.)?\d+)? ?(?:"|'|in\b|ft\b)?)(?= |$)(?! ?(?:cal|ht|h|spd|spread|w)\b)/gi, "$2 $1")
+    .replace(
+      /\b(cal(?:iper)?|ht|hgt|height|spd|spread)[.:]? ?((?:\d*\.)?\d+(?: ?(?:-|\/|to) ?(?:\d*\.)?\d+)? ?(?:"|'|in\b|ft\b)?)(?= |$)(?! ?(?:cal|ht|h|spd|spread|w)\b)/gi,
+      "$2 $1",
+    )
     .replace(/(\d ?["'])\s*x\s*(\d+(?:-\d+)? ?["'])(?! ?(?:ht|h|w|spd|spread|spr)\b)/gi, "$1 ht $2 spread")
     .replace(/\s+/g, " ")
     .trim();
@@ -85,7 +88,10 @@ function countTaken(text: string): { text: string; plug: number | null; flat: nu
 }
 
 function ballTaken(text: string): { text: string; ballIn: number | null } {
-  const { match, text: rest } = taken(text, /(\d{1,3}(?:\.\d+)?) ?(?:"|''|in\b\.?|inch(?:es)?\b) ?(?:dia\.? )?(?:root ?)?ball\b|(?:root ?ball|ball|\brb) ?:? ?(\d{1,3}(?:\.\d+)?) ?(?:"|''|in\b\.?)?/i);
+  const { match, text: rest } = taken(
+    text,
+    /(\d{1,3}(?:\.\d+)?) ?(?:"|''|in\b\.?|inch(?:es)?\b) ?(?:dia\.? )?(?:root ?)?ball\b|(?:root ?ball|ball|\brb) ?:? ?(\d{1,3}(?:\.\d+)?) ?(?:"|''|in\b\.?)?/i,
+  );
   const inches = match ? Number(match[1] ?? match[2]) : 0;
   return inches > 0 ? { text: rest, ballIn: inches } : { text, ballIn: null };
 }
@@ -103,10 +109,13 @@ function bareUnits(text: string, kind: Kind | undefined): string {
     return low < BARE_INCHES_FROM - 4 ? "ft" : "in";
   };
   return text
-    .replace(/(?<![\w.#/"'-])(\d{1,2}(?:\.\d+)?) ?[-/] ?(\d{1,2}(?:\.\d+)?)(\+?)(?= ?(?:$|[\s,;)]))(?! ?(?:-|"|'|in\b|ft\b|cm\b|mm\b|m\b|cal|ht\b|h\b|spd|spr|w\b|gal|qt|yr|pot|box|sq))/gi, (whole, low: string, high: string, more: string) => {
-      const own = unit(Number(low), Number(high), /\./.test(low + high));
-      return own ? `${low}-${high}${more} ${own}` : whole;
-    })
+    .replace(
+      /(?<![\w.#/"'-])(\d{1,2}(?:\.\d+)?) ?[-/] ?(\d{1,2}(?:\.\d+)?)(\+?)(?= ?(?:$|[\s,;)]))(?! ?(?:-|"|'|in\b|ft\b|cm\b|mm\b|m\b|cal|ht\b|h\b|spd|spr|w\b|gal|qt|yr|pot|box|sq))/gi,
+      (whole, low: string, high: string, more: string) => {
+        const own = unit(Number(low), Number(high), /\./.test(low + high));
+        return own ? `${low}-${high}${more} ${own}` : whole;
+      },
+    )
     .replace(/(?<![\w.#/"'-])(\d{1,2}(?:\.\d+)?)(?= ?B&B)/g, (whole, figure: string) => {
       const own = unit(Number(figure), Number(figure), /\./.test(figure));
       return own ? `${figure} ${own}` : whole;
@@ -190,5 +199,8 @@ export function sizeOtherText(size: LineSize): string {
 
 /** Whether a text holds any size at all. */
 export function sizeIsKnown(size: LineSize): boolean {
-  return size.root !== "unknown" || [size.containerClass, size.caliperIn, size.heightIn, size.spreadIn, size.bulbCm, size.ballIn, size.plugCount, size.flatCount].some((value) => value !== null);
+  return (
+    size.root !== "unknown" ||
+    [size.containerClass, size.caliperIn, size.heightIn, size.spreadIn, size.bulbCm, size.ballIn, size.plugCount, size.flatCount].some((value) => value !== null)
+  );
 }

@@ -39,9 +39,9 @@ const PATTERNS: readonly RegExp[] = [
   String.raw`${START}\d ?(?:yr|year)s?\b\.?(?: ?old)?`,
   String.raw`${START}\d{1,2}(?:\.\d+)? ?[-\/] ?\d{1,2}(?:\.\d+)?\+?(?![\w./'"-])`,
   String.raw`${START}\d{1,2}(?:\.\d+)?\/?\+(?![\w.])`,
-  String.raw`${START}\d{1,2}(?:\.\d+)?(?= *\u0002 *$)(?![\w.])`,
+  String.raw`${START}\d{1,2}(?:\.\d+)?(?= *\uE002 *$)(?![\w.])`,
   // Forms and grades.
-  String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\u0002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|staked|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\u0002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
+  String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\uE002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|staked|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\uE002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
 ].map((source) => new RegExp(source, "gi"));
 
 /** A cultivar epithet in quotes, apostrophes inside allowed: 'Walker's Low'. */
@@ -54,12 +54,12 @@ function quotesPlain(text: string): string {
     .replace(/[″“”]/g, '"')
     .replace(/[‐‑‒–—−]/g, "-")
     .replace(/[\s\u00a0]/g, " ")
-    .replace(/\u0001|\u0002/g, " ");
+    .replace(/\uE001|\uE002/g, " ");
 }
 
 /** The text with epithets in quotes blanked out, sign for sign, so that nothing in them is taken for a size. */
 function epithetsMasked(text: string): string {
-  return text.replace(EPITHET, (whole, before: string) => before + "\u0001".repeat(whole.length - before.length));
+  return text.replace(EPITHET, (whole, before: string) => before + "\uE001".repeat(whole.length - before.length));
 }
 
 /**
@@ -75,13 +75,13 @@ export function sizeSplit(text: string): SizeSplit {
       const start = rest.find((value): value is number => typeof value === "number") ?? 0;
       if (match.trim() === "") return match;
       found.push({ start, end: start + match.length });
-      return "\u0002".repeat(match.length);
+      return "\uE002".repeat(match.length);
     });
   }
   found.sort((a, b) => a.start - b.start);
   const sizeText = found.map(({ start, end }) => plain.slice(start, end).trim()).join(" ");
   const name = [...masked]
-    .map((sign, i) => (sign === "\u0002" ? " " : (plain[i] ?? "")))
+    .map((sign, i) => (sign === "\uE002" ? " " : (plain[i] ?? "")))
     .join("")
     .replace(/\(\s*\)|\[\s*\]/g, " ")
     .replace(/\s+/g, " ")

@@ -55,7 +55,12 @@ export function plantCautions(taxon: Taxon, state: string | null): Caution[] {
   const law = rules.map((rule): Caution => {
     const here = state !== null && rule.states.includes(state);
     const words = ruleWords(rule);
-    return { weight: "grave", title: here ? `Regulated here, in ${state}` : "Regulated", words: `${words.charAt(0).toUpperCase()}${words.slice(1)}`, source: taxon.sources.regulated ?? "practice" };
+    return {
+      weight: "grave",
+      title: here ? `Regulated here, in ${state}` : "Regulated",
+      words: `${words.charAt(0).toUpperCase()}${words.slice(1)}`,
+      source: taxon.sources.regulated ?? "practice",
+    };
   });
   const flags = taxon.flags.flatMap((flag): Caution[] => {
     const said = FLAG_CAUTIONS[flag];

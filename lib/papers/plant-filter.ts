@@ -198,7 +198,7 @@ export function filterParts(filter: PlantFilter, stateName: string | null): Filt
     () => sizeWords("spread", filter.spread),
     { spread: [null, null] },
   );
-  add(filter.month !== null, () => `in color in ${monthName(filter.month ?? 0)}`, { month: null });
+  add(filter.month !== null, () => `color in ${monthName(filter.month ?? 0)}`, { month: null });
   for (const color of filter.colors) parts.push({ words: color, without: { ...filter, colors: filter.colors.filter((c) => c !== color) } });
   add(filter.feature !== null, () => filter.feature ?? "", { feature: null });
   add(filter.evergreen, () => "evergreen leaves", { evergreen: false });

@@ -1,5 +1,5 @@
 // The windows of a taxon at a place, in words and dates.
-import { type ColorName, COLORS } from "../plants/colors";
+import { COLORS, type ColorName } from "../plants/colors";
 import { windowFieldOf } from "../plants/correction";
 import type { Taxon } from "../plants/taxon";
 import type { Drive, FeatureKind } from "../plants/vocabulary";

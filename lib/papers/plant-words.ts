@@ -22,7 +22,13 @@ const FOLIAGE = {
 } as const;
 
 /** Flags that are not cautions. */
-const GOOD_FLAGS: Partial<Record<Flag, string>> = { fragrant: "fragrant", "fragrant-foliage": "fragrant leaves", reblooms: "blooms again", "summer-dormant": "gone by summer", "salt-spray": "stands salt spray" };
+const GOOD_FLAGS: Partial<Record<Flag, string>> = {
+  fragrant: "fragrant",
+  "fragrant-foliage": "fragrant leaves",
+  reblooms: "blooms again",
+  "summer-dormant": "gone by summer",
+  "salt-spray": "stands salt spray",
+};
 
 /** Facts shown on a taxon's page, by the name of its field; each in words. */
 export const FACT_WORDS = {

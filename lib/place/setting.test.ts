@@ -26,7 +26,7 @@ describe("what a job says of its site", () => {
 
   it("says each thing that is not normal, with its amount", () => {
     const words = settingWords({ microclimate: "frost pocket", warmingF: 2, spring: "hard" });
-    expect(words).toEqual(["frost pocket (nights −4 °F, days as they are)", "climate +2 °F", "a hard spring, as one year in six brings"]);
+    expect(words).toEqual(["frost pocket (nights −4 °F, days as they are)", "climate +2 °F", "hard spring (one year in six)"]);
     for (const microclimate of ["south wall", "exposed", "city court"] as const) expect(settingWords(having({ microclimate }))).toHaveLength(1);
   });
 });

@@ -33,12 +33,12 @@ export function zoneOfSetting(zone: ZoneNumber, setting: PlaceSetting): ZoneNumb
 
 const signed = (degreesF: number): string => `${degreesF < 0 ? "−" : "+"}${Math.abs(degreesF)} °F`;
 const SPRING_WORDS: Readonly<Record<Spring, string>> = {
-  mild: "a mild spring, as one year in six brings",
+  mild: "mild spring (one year in six)",
   normal: "",
-  hard: "a hard spring, as one year in six brings",
+  hard: "hard spring (one year in six)",
 };
 
-/** "south wall (nights +2 °F, days +4 °F)", "climate +2 °F", "a hard spring …": what is not normal, empty where all is. */
+/** "south wall (nights +2 °F, days +4 °F)", "climate +2 °F", "hard spring (one year in six)": what is not normal, empty where all is. */
 export function settingWords(setting: PlaceSetting): readonly string[] {
   const { minimaF, maximaF } = SITE_SHIFTS[setting.microclimate];
   return [

@@ -3,8 +3,8 @@ import { checkedValue, type UnexplainedValue } from "./checked-value";
 import { type DaySpan, daysMeet, monthSpan } from "./day-span";
 import { hueFits } from "./hue";
 import type { BloomOnset, FallColor, WinterInterest } from "./published-lists";
-import type { Feature, Taxon } from "./taxon";
-import type { FoundTaxa, TaxonFinder } from "./taxon-finder";
+import type { Feature } from "./taxon";
+import { foundSubject, foundTaxa, type TaxonFinder } from "./taxon-finder";
 import { MONTH_STARTS, MONTHS } from "./thirds";
 
 /** 1 December to the end of February: what shows then shows in winter. */
@@ -13,8 +13,6 @@ const WINTER = monthSpan(12, 2);
 const FALL_SPANS: Record<NonNullable<FallColor["time"]>, DaySpan> = { early: [258, 283], medium: [279, 304] };
 const FALL_SLACK_DAYS = 10;
 
-const taxaOf = (found: FoundTaxa): readonly Taxon[] => (found.kind === "taxon" ? [found.taxon] : found.taxa);
-const subjectOf = (found: FoundTaxa): Taxon | string => (found.kind === "taxon" ? found.taxon : found.genus);
 const spanText = (features: readonly Feature[]): string => features.map((f) => `${f.color}${f.fade ? ` to ${f.fade}` : ""}, ${f.from}–${f.to}`).join("; ") || "none";
 
 /** The plant must have one of the kinds of feature in December, January or February; of a genus, at least one of its taxa. */
@@ -22,9 +20,9 @@ export function winterChecks(source: string, rows: readonly WinterInterest[], fi
   return rows.flatMap((row) => {
     const found = find(row);
     if (!found) return [];
-    const features = taxaOf(found).flatMap((t) => t.features.filter((f) => row.kinds.includes(f.kind)));
+    const features = foundTaxa(found).flatMap((t) => t.features.filter((f) => row.kinds.includes(f.kind)));
     const shown = features.some((f) => daysMeet([f.startDay, f.endDay], WINTER));
-    return checkedValue(subjectOf(found), `features.${row.kinds[0] ?? ""}`, source, found.kind === "taxon" ? spanText(features) : shown ? "some" : "none", row.what, shown);
+    return checkedValue(foundSubject(found), `features.${row.kinds[0] ?? ""}`, source, found.kind === "taxon" ? spanText(features) : shown ? "some" : "none", row.what, shown);
   });
 }
 
@@ -33,14 +31,14 @@ export function fallColorChecks(source: string, rows: readonly FallColor[], find
   return rows.flatMap((row) => {
     const found = find(row);
     if (!found) return [];
-    const falls = taxaOf(found).flatMap((t) => t.features.filter((f) => f.kind === "fall color"));
+    const falls = foundTaxa(found).flatMap((t) => t.features.filter((f) => f.kind === "fall color"));
     const ours = found.kind === "taxon" ? spanText(falls) : falls.length ? "some" : "none";
     const { hues, time } = row;
     const colored = falls.filter((f) => !hues || hueFits(f.color, hues) || (f.fade !== null && hueFits(f.fade, hues)));
-    const values = [checkedValue(subjectOf(found), "features.fall color", source, ours, hues ? hues.join(" or ") : "fall color", colored.length > 0)];
+    const values = [checkedValue(foundSubject(found), "features.fall color", source, ours, hues ? hues.join(" or ") : "fall color", colored.length > 0)];
     if (time && falls.length) {
       const agrees = falls.some((f) => daysMeet([f.startDay, f.endDay], FALL_SPANS[time], FALL_SLACK_DAYS));
-      values.push(checkedValue(subjectOf(found), "features.fall color time", source, ours, time, agrees));
+      values.push(checkedValue(foundSubject(found), "features.fall color time", source, ours, time, agrees));
     }
     return values;
   });

@@ -1,15 +1,13 @@
 // The dataset against published sizes, cold limits and growth classes.
 import { checkedValue, rangesAgree, rangeText, type UnexplainedValue } from "./checked-value";
 import type { PublishedGrowth, PublishedSize } from "./published-lists";
-import type { Range, Taxon } from "./taxon";
-import type { FoundTaxa, TaxonFinder } from "./taxon-finder";
+import type { Range } from "./taxon";
+import { foundSubject, foundTaxa, type TaxonFinder } from "./taxon-finder";
 
 /** Zones a cold limit may lie off the published one. */
 const ZONE_SLACK = 1;
 
 const hull = (ranges: readonly Range[]): Range => [Math.min(...ranges.map((r) => r[0])), Math.max(...ranges.map((r) => r[1]))];
-const taxaOf = (found: FoundTaxa): readonly Taxon[] => (found.kind === "taxon" ? [found.taxon] : found.taxa);
-const subjectOf = (found: FoundTaxa): Taxon | string => (found.kind === "taxon" ? found.taxon : found.genus);
 
 /**
  * Published sizes: our range, widened by a quarter, must meet the published one; the cold limit must be within a zone.
@@ -19,8 +17,8 @@ export function publishedSizeChecks(rows: readonly PublishedSize[], find: TaxonF
   return rows.flatMap((row) => {
     const found = find(row);
     if (!found) return [];
-    const taxa = taxaOf(found);
-    const check = (field: string, ours: string, theirs: string, agrees: boolean) => checkedValue(subjectOf(found), field, row.source, ours, theirs, agrees);
+    const taxa = foundTaxa(found);
+    const check = (field: string, ours: string, theirs: string, agrees: boolean) => checkedValue(foundSubject(found), field, row.source, ours, theirs, agrees);
     const values: UnexplainedValue[] = [];
     for (const [field, theirs] of [["height", row.heightFt] as const, ["spread", row.spreadFt] as const]) {
       if (!theirs) continue;

@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { TEST_ENTRY } from "../../tests/fixtures/test-taxon";
 import { symbolCheck, usdaChecks, zoneOfMinTemp } from "./check-usda";
 import { genusTaxa } from "./taxon-load";
 import type { UsdaRow } from "./usda-table";
 
 const SHRUB = {
+  ...TEST_ENTRY,
   name: "Cornus sericea",
-  common: ["red-twig dogwood"],
   synonyms: ["Cornus stolonifera"],
-  kind: "shrub",
-  habit: "vase",
   height: [6, 9],
   spread: [7, 10],
   rate: "fast",
@@ -16,17 +15,8 @@ const SHRUB = {
   light: ["sun", "part"],
   moisture: ["average", "moist"],
   ph: [5, 7.5],
-  salt: "medium",
-  deer: "sometimes",
-  drought: "medium",
   wet: "yes",
   roots: "suckering",
-  foliage: "deciduous",
-  leaves: ["late Apr", "late Oct"],
-  toxic: "none",
-  wood: "old",
-  pruning: "renewal",
-  maintenance: "medium",
   features: { bloom: { color: "white", from: "late May", to: "mid Jun", show: 1 } },
 };
 const ROW: UsdaRow = {

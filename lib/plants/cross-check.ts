@@ -5,6 +5,7 @@ import { growthChecks, publishedSizeChecks } from "./check-sizes";
 import { streetTreeChecks } from "./check-street-trees";
 import { symbolCheck, usdaChecks } from "./check-usda";
 import type { UnexplainedValue } from "./checked-value";
+import { isCultivar } from "./dataset-counts";
 import type { PublishedLists } from "./published-lists";
 import type { StreetTrees } from "./street-tree";
 import type { Taxon } from "./taxon";
@@ -22,7 +23,6 @@ const OF_THE_SPECIES: readonly string[] = ["height", "rate", "usda"];
  */
 function usdaAll(taxa: readonly Taxon[], rows: CrossCheckTables["usda"]): UnexplainedValue[] {
   const seen = new Set<string>();
-  const isCultivar = (t: Taxon) => t.cultivar !== null || t.tradeDesignation !== null;
   return [...taxa]
     .sort((a, b) => Number(isCultivar(a)) - Number(isCultivar(b)))
     .flatMap((taxon) => {

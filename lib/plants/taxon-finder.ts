@@ -5,6 +5,10 @@ import { plantIndex } from "./search";
 import type { Taxon } from "./taxon";
 
 export type FoundTaxa = { readonly kind: "taxon"; readonly taxon: Taxon } | { readonly kind: "genus"; readonly genus: string; readonly taxa: readonly Taxon[] };
+/** The taxa a name stands for: one, or all of a genus. */
+export const foundTaxa = (found: FoundTaxa): readonly Taxon[] => (found.kind === "taxon" ? [found.taxon] : found.taxa);
+/** What a comparison is about: the taxon, or the genus by name. */
+export const foundSubject = (found: FoundTaxa): Taxon | string => (found.kind === "taxon" ? found.taxon : found.genus);
 export type TaxonFinder = (name: PublishedName) => FoundTaxa | null;
 
 /** A name of the taxon's own, in the spelling of today or of a hundred years ago ("Spiraea Thunbergi"). */

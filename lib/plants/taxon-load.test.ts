@@ -1,31 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { TEST_ENTRY } from "../../tests/fixtures/test-taxon";
 import { datasetFaults, faultText, genusTaxa, taxonId } from "./taxon-load";
 
 const species = {
+  ...TEST_ENTRY,
   name: "Cornus sericea",
-  common: ["red-twig dogwood"],
   synonyms: ["Cornus stolonifera"],
-  kind: "shrub",
-  habit: "vase",
-  height: [6, 9],
-  spread: [7, 10],
-  rate: "fast",
-  zones: [3, 7],
-  light: ["sun", "part"],
-  moisture: ["average", "moist", "wet"],
-  ph: [5, 7.5],
-  salt: "medium",
-  deer: "sometimes",
-  drought: "medium",
-  wet: "yes",
-  roots: "suckering",
-  foliage: "deciduous",
-  leaves: ["late Apr", "late Oct"],
-  toxic: "none",
-  wood: "old",
-  pruning: "renewal",
-  maintenance: "medium",
-  flags: ["suckers"],
   note: "spreads by layers",
   src: { usda: ["height"] },
   features: {

@@ -1,44 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { testTaxon } from "../../tests/fixtures/test-taxon";
 import { stationsRead } from "../../tests/outside/dataset";
 import { climateAt } from "../place/climate-at";
 import { type PlaceYear, placeYear } from "../place/place-year";
 import { REFERENCE_CLIMATE, REFERENCE_YEAR } from "../place/reference";
 import type { Feature, Taxon } from "../plants/taxon";
-import { genusTaxa } from "../plants/taxon-load";
 import { taxonSeason } from "./taxon-season";
 import type { SeasonWindow } from "./window";
 
-const VALUES = {
-  common: ["test plant"],
-  kind: "shrub",
-  habit: "rounded",
-  height: [4, 6],
-  spread: [4, 6],
-  rate: "medium",
-  zones: [3, 8],
-  light: ["sun"],
-  moisture: ["average"],
-  ph: [5, 7],
-  salt: "low",
-  deer: "rarely",
-  drought: "low",
-  wet: "no",
-  roots: "fibrous",
-  foliage: "deciduous",
-  leaves: ["late Apr", "late Oct"],
-  wood: "old",
-  toxic: "none",
-  pruning: "none",
-  maintenance: "low",
-} as const;
-
-function taxonWith(features: Record<string, unknown>, over: Record<string, unknown> = {}): Taxon {
-  const { taxa, faults } = genusTaxa("test.yaml", { genus: "Testa", family: "Testaceae", taxa: [{ ...VALUES, ...over, name: "Testa prima", features }] });
-  const taxon = taxa[0];
-  if (!taxon || faults.length > 0) throw new Error(JSON.stringify(faults));
-  return taxon;
-}
+const taxonWith = (features: Record<string, unknown>, over: Record<string, unknown> = {}): Taxon => testTaxon({ ...over, features });
 
 const stations = stationsRead();
 function yearAt(lat: number, lon: number, elevationFt?: number): PlaceYear {
@@ -100,7 +71,7 @@ describe("the year of a taxon at the reference climate", () => {
     const { leafSpread } = taxonSeason(FULL, BURLINGTON);
     expect(leafSpread?.onDays).toBeGreaterThan(2);
     expect(leafSpread?.offDays).toBeGreaterThan(2);
-    expect(taxonSeason(taxonWith({ bloom: { color: "white", from: "early May", to: "mid May", show: 2 } }, { foliage: "evergreen", leaves: undefined }), BURLINGTON).leafSpread).toBeUndefined();
+    expect(taxonSeason(taxonWith({ evergreen: { color: "green", show: 2 } }, { foliage: "evergreen", leaves: undefined }), BURLINGTON).leafSpread).toBeUndefined();
   });
 });
 

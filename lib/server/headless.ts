@@ -10,6 +10,7 @@ import { searchPlants } from "../plants/search";
 import { MONTH_STARTS } from "../plants/thirds";
 import { dayIso } from "../season/sentence";
 import { nameFinder } from "./bed-import";
+import { matchVerb } from "./headless-match";
 import { viewPlaceOf } from "./job-context";
 import { databaseMigrate } from "./migrate";
 import { type PlaceKey, placeFind, placeYearOf } from "./places";
@@ -26,7 +27,8 @@ const USAGE = `Usage: npm run -s twelvemonth -- VERB … --json
   plants QUERY [--limit N]                best matches first
   plants --all                            every taxon in full
   windows NAME… --place ZIP|LAT,LON[,ELEVFT]   when things happen there (NAME - reads names from standard input, one a line)
-  bed FILE [--year N]                     a bed file checked (FILE - reads standard input)`;
+  bed FILE [--year N]                     a bed file checked (FILE - reads standard input)
+  match FILE                              a supplier's list (CSV) matched line by line (FILE - reads standard input)`;
 
 type Args = { readonly words: readonly string[]; readonly options: Readonly<Record<string, string | true>> };
 
@@ -236,7 +238,7 @@ export async function headlessAnswer(argv: readonly string[]): Promise<HeadlessA
   if ("message" in args) return fault(args.message);
   const [verb, ...words] = args.words;
   if (verb === undefined || args.options.help) return fault(USAGE);
-  if (!["place", "plants", "windows", "bed"].includes(verb)) return fault(`"${verb}" is not a verb.\n${USAGE}`);
+  if (!["place", "plants", "windows", "bed", "match"].includes(verb)) return fault(`"${verb}" is not a verb.\n${USAGE}`);
   await databaseMigrate();
   await databaseSeed((line) => process.stderr.write(`${line}\n`));
   switch (verb) {
@@ -246,6 +248,8 @@ export async function headlessAnswer(argv: readonly string[]): Promise<HeadlessA
       return plantsVerb({ words, options: args.options });
     case "windows":
       return windowsVerb({ words, options: args.options });
+    case "match":
+      return matchVerb(words);
     default:
       return bedVerb({ words, options: args.options });
   }

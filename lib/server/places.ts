@@ -52,14 +52,16 @@ const settingOf = (key: PlaceKey): PlaceSetting => ({
 
 /** A neighbor farther off says little of a site's winter. */
 const NEIGHBOR_MILES = 25;
-const NEIGHBOR_DEGREES = 0.6;
+/** Miles of a degree of latitude, and of one of longitude at the northern edge of the contiguous states. */
+const LATITUDE_MILES = 69;
+const LONGITUDE_MILES = 44;
 
-/** The nearest ZIP that the table has a zone for; null when there is none in the neighborhood. */
-async function neighborFind(lat: number, lon: number) {
-  const around = { lat: { gte: lat - NEIGHBOR_DEGREES, lte: lat + NEIGHBOR_DEGREES }, lon: { gte: lon - NEIGHBOR_DEGREES, lte: lon + NEIGHBOR_DEGREES } };
-  const rows = await database().zip.findMany({ where: { ...around, zone: { not: null } } });
+/** The nearest ZIP that the table has a zone for; null when there is none within so many miles. */
+export async function neighborFind(lat: number, lon: number, withinMiles: number) {
+  const [north, east] = [withinMiles / LATITUDE_MILES, withinMiles / LONGITUDE_MILES];
+  const rows = await database().zip.findMany({ where: { lat: { gte: lat - north, lte: lat + north }, lon: { gte: lon - east, lte: lon + east }, zone: { not: null } } });
   const near = rows.map((row) => ({ ...row, miles: milesBetween(row, { lat, lon }) })).sort((a, b) => a.miles - b.miles || a.zip.localeCompare(b.zip))[0];
-  return near && near.miles <= NEIGHBOR_MILES ? near : null;
+  return near && near.miles <= withinMiles ? near : null;
 }
 
 /** The known ZIP next to one that is not, within its sectional center: most unknown ones are slips or new boxes. */
@@ -76,8 +78,10 @@ type ZoneAnswer = { readonly zone: number | null; readonly zoneSource: ZoneSourc
  * says so. The state of a point without a ZIP comes along.
  */
 async function zoneDefault(key: PlaceKey, lat: number, lon: number, climate: Pick<PlaceYear["climate"], "tminF"> | null): Promise<ZoneAnswer> {
-  const whose = key.zip ? `The 2023 zone table has no zone for ZIP ${key.zip} (Alaska, Hawaii, Puerto Rico and a few others are missing).` : "The 2023 zone table goes by ZIP code.";
-  const near = await neighborFind(lat, lon);
+  const whose = key.zip
+    ? `The 2023 zone table has no zone for ZIP ${key.zip} (Alaska, Hawaii, Puerto Rico and a few others are missing).`
+    : "The 2023 zone table goes by ZIP code.";
+  const near = await neighborFind(lat, lon, NEIGHBOR_MILES);
   if (near?.zone) {
     const words = `${whose} Zone ${near.zone} is that of ZIP ${near.zip}, ${near.miles < 1 ? "less than a mile" : `${Math.round(near.miles)} miles`} away. Set the zone by hand if you know better.`;
     return { zone: zoneParse(near.zone), zoneSource: "nearest ZIP", warning: words, state: near.state };

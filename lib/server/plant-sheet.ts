@@ -1,11 +1,12 @@
 // Everything a taxon's page shows, worked out for one place.
+
+import type { CorrectionAsk } from "../papers/correction-form";
 import { correctionAsk } from "../papers/correction-form";
 import { type Caution, plantCautions } from "../papers/plant-cautions";
 import { type FactGroup, plantFacts, sourceWords } from "../papers/plant-facts";
 import { plantWindows, type WindowLine } from "../papers/plant-windows";
 import { type StripMark, yearStrip } from "../papers/year-strip";
 import { CORRECTABLE } from "../plants/correction";
-import type { CorrectionAsk } from "../papers/correction-form";
 import type { Taxon } from "../plants/taxon";
 import { dayText, dayThirdText, seasonSentence } from "../season/sentence";
 import type { TaxonSeason } from "../season/window";
@@ -49,7 +50,13 @@ export async function plantSheet(id: string, placeKey: string | null): Promise<P
   const windows = plantWindows(taxon, season, corrections, isOwn);
   const cautions = plantCautions(taxon, chosen.viewPlace.state);
   const files = datasetSources();
-  const keys = new Set([...groups.flatMap((g) => g.facts.map((f) => f.source)), ...windows.map((w) => w.source), ...cautions.map((c) => c.source), NATIVITY_SOURCE, taxon.sources.leaves ?? "practice"]);
+  const keys = new Set([
+    ...groups.flatMap((g) => g.facts.map((f) => f.source)),
+    ...windows.map((w) => w.source),
+    ...cautions.map((c) => c.source),
+    NATIVITY_SOURCE,
+    taxon.sources.leaves ?? "practice",
+  ]);
   const asks = Object.fromEntries(CORRECTABLE.map((field) => [field, correctionAsk(taxon, field)]));
   const { leaves } = season;
   return {

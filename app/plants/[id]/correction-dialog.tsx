@@ -19,7 +19,7 @@ type Props = {
 };
 
 /** The value that the dialog's fields hold; a string says what is wrong. */
-function valueOf(ask: CorrectionAsk, seenAt: SeenAt): unknown {
+function askedValue(ask: CorrectionAsk, seenAt: SeenAt): unknown {
   switch (ask.type) {
     case "lengths": {
       const [low, high] = [lengthFromText(ask.low, "ft"), lengthFromText(ask.high, "ft")];
@@ -55,7 +55,7 @@ export function CorrectionDialog({ taxonId, name, field, label, ask, seenAt, pla
   useEffect(() => dialog.current?.showModal(), []);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const wanted = valueOf(value, seenAt);
+    const wanted = askedValue(value, seenAt);
     if (value.type === "lengths" && typeof wanted === "string") {
       setFault(wanted);
       return;

@@ -10,7 +10,13 @@ export function CorrectionLine({ correction, label }: { correction: CorrectionNo
     <span className="correction-line">
       corrected here; the dataset says {correction.original}
       {correction.note ? <q>{correction.note}</q> : null}{" "}
-      <button type="button" className="plain screen-only" disabled={busy} aria-label={`Take back the correction of ${label.toLowerCase()}`} onClick={() => takeBack(correction.id, label)}>
+      <button
+        type="button"
+        className="plain screen-only"
+        disabled={busy}
+        aria-label={`Take back the correction of ${label.toLowerCase()}`}
+        onClick={() => takeBack(correction.id, label)}
+      >
         Take back
       </button>
     </span>

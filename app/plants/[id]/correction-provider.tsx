@@ -42,7 +42,17 @@ export function CorrectionProvider({ taxonId, name, asks, seenAt, placeLabel, ch
     <Context value={{ open: (field, label) => setAsked({ field, label }), takeBack, busy }}>
       {children}
       {asked && ask ? (
-        <CorrectionDialog key={asked.field} taxonId={taxonId} name={name} field={asked.field} label={asked.label} ask={ask} seenAt={seenAt} placeLabel={placeLabel} close={() => setAsked(null)} />
+        <CorrectionDialog
+          key={asked.field}
+          taxonId={taxonId}
+          name={name}
+          field={asked.field}
+          label={asked.label}
+          ask={ask}
+          seenAt={seenAt}
+          placeLabel={placeLabel}
+          close={() => setAsked(null)}
+        />
       ) : null}
       {taken ? <UndoToast words={`Correction of ${taken.label.toLowerCase()} taken back.`} undo={() => undo(taken.id)} close={() => setTaken(null)} /> : null}
     </Context>

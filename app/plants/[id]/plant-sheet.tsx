@@ -64,9 +64,7 @@ export function PlantSheet({ sheet }: { sheet: PlantSheetView }) {
         <section aria-labelledby="year-title">
           <div className="section-head">
             <h2 id="year-title">The year at {place.label}</h2>
-            <span className="soft small">
-              {season.basisNote ?? (viewPlace.lastFreezeDay === null ? "" : "dashed: last and first freeze")}
-            </span>
+            <span className="soft small">{season.basisNote ?? (viewPlace.lastFreezeDay === null ? "" : "dashed: last and first freeze")}</span>
           </div>
           <div className="year-big" style={lines}>
             <div className="month-foot" aria-hidden="true">
@@ -108,7 +106,12 @@ export function PlantSheet({ sheet }: { sheet: PlantSheetView }) {
           {sheet.groups.map((group) => (
             <FactTable key={group.title} group={group} sources={sources} />
           ))}
-          <NativeStates native={sheet.native} state={viewPlace.state} isSelection={taxon.cultivar !== null || taxon.tradeDesignation !== null} source={sources["usda-nativity"] ?? ""} />
+          <NativeStates
+            native={sheet.native}
+            state={viewPlace.state}
+            isSelection={taxon.cultivar !== null || taxon.tradeDesignation !== null}
+            source={sources["usda-nativity"] ?? ""}
+          />
         </section>
         <OwnActions id={taxon.id} name={nameText(taxon)} isOwn={isOwn} placeKey={place.key} uses={sheet.uses.length} />
         <SourceList sheet={sheet} />

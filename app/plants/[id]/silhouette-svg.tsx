@@ -1,8 +1,10 @@
 import type { FaceMark } from "@/lib/face/face-mark";
 import type { PlacedMarks, SilhouetteScene } from "@/lib/face/silhouette-scene";
 
-const HEIGHT = 300;
-const WIDTH_MOST = 560;
+/** Laid out for a phone; a wide screen shows it larger. */
+const HEIGHT = 250;
+const WIDTH_MOST = 350;
+const LARGEST = 1.35;
 const LEFT = 38;
 const FOOT = 8;
 
@@ -21,7 +23,12 @@ export function SilhouetteSvg({ scene, words }: { scene: SilhouetteScene; words:
   const originX = LEFT - scene.leftFt * scale;
   const top = HEIGHT - scene.heightFt * scale;
   return (
-    <svg role="img" aria-label={words} viewBox={`0 ${top.toFixed(1)} ${width.toFixed(1)} ${(HEIGHT + FOOT - top).toFixed(1)}`} style={{ maxWidth: `${width.toFixed(0)}px` }}>
+    <svg
+      role="img"
+      aria-label={words}
+      viewBox={`0 ${top.toFixed(1)} ${width.toFixed(1)} ${(HEIGHT + FOOT - top).toFixed(1)}`}
+      style={{ maxWidth: `${(width * LARGEST).toFixed(0)}px` }}
+    >
       <title>{words}</title>
       {scene.rules.map((feet) => {
         const y = HEIGHT - feet * scale;

@@ -2,22 +2,43 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { TitleBlock } from "@/app/parts/title-block";
-import { placeLabel } from "@/lib/place/place";
+import { climateOfSpring } from "@/lib/place/microclimate";
+import { type Place, placeLabel } from "@/lib/place/place";
+import { placeYear } from "@/lib/place/place-year";
 import { REFERENCE_YEAR } from "@/lib/place/reference";
+import { settingIsNormal, settingWords } from "@/lib/place/setting";
 import { NORMALS_PERIOD, NORMALS_SOURCE } from "@/lib/place/station";
 import { HALF_ZONES, zoneRangeF, zoneText } from "@/lib/place/zone";
 import { dayText } from "@/lib/season/sentence";
+import { yearMoves } from "@/lib/season/year-moves";
 import { jobContext } from "@/lib/server/job-context";
 import { placeYearOf } from "@/lib/server/places";
 import { today } from "@/lib/server/today";
+import { yearMarkers } from "@/lib/server/year-markers";
 import { PlaceCharts } from "./place-charts";
 import { PlaceForm } from "./place-form";
+import { YearMovesTable } from "./year-moves-table";
+import "./place.css";
 
 type Params = { params: Promise<{ jobId: string }> };
 export const dynamic = "force-dynamic";
 export const metadata: Metadata = { title: "Place" };
 
 const dateOf = (day: number | null) => (day === null ? "none" : dayText(day));
+const tenth = (x: number | undefined) => Math.round((x ?? 0) * 10) / 10;
+
+function zoneWords({ zone, zoneSource, zoneMap, setting }: Place): string {
+  if (zone === null || zoneSource === null) return "not known: set it by hand";
+  const range = `${zoneText(zone)}, coldest night of an average year ${zoneRangeF(zone).join(" to ")} °F`;
+  const moved = zoneSource !== "hand" && setting.microclimate !== "open" ? `, moved for the ${setting.microclimate}` : "";
+  const from = {
+    hand: "set by hand",
+    ZIP: `2023 table for the ZIP${moved && zoneMap !== null ? `: ${zoneText(zoneMap)}` : ""}`,
+    "nearest ZIP": "that of the nearest ZIP",
+    normals: "estimated from the normals",
+  }[zoneSource];
+  return `${range} (${from}${moved})`;
+}
 
 export default async function PlacePage({ params }: Params) {
   const { jobId } = await params;
@@ -28,15 +49,23 @@ export default async function PlacePage({ params }: Params) {
   const climate = place.climate;
   const label = placeLabel(place);
   const zone = place.zone === null ? null : zoneText(place.zone);
-  const byHand = Boolean(job.placeKey.zone);
+  const { openClimate, setting } = place;
+  const open = openClimate && !settingIsNormal(setting) ? placeYear(openClimate) : null;
+  const [mild, hard] = climate ? [placeYear(climateOfSpring(climate, "mild")), placeYear(climateOfSpring(climate, "hard"))] : [null, null];
+  const moves = openClimate && !year?.noBasis ? yearMoves(openClimate, setting.microclimate, await yearMarkers()) : null;
   const days = year
     ? Array.from({ length: 73 }, (_, i) => {
         const d = i * 5 + 2;
         return {
           day: d + 1,
-          low: Math.round((year.minF[d] ?? 0) * 10) / 10,
-          high: Math.round((year.maxF[d] ?? 0) * 10) / 10,
+          low: tenth(year.minF[d]),
+          high: tenth(year.maxF[d]),
+          openLow: open ? tenth(open.minF[d]) : null,
+          openHigh: open ? tenth(open.maxF[d]) : null,
           degreeDays: Math.round(year.degreeDayTotals[d] ?? 0),
+          openDegreeDays: open ? Math.round(open.degreeDayTotals[d] ?? 0) : null,
+          hard: Math.round(hard?.degreeDayTotals[d] ?? 0),
+          mild: Math.round(mild?.degreeDayTotals[d] ?? 0),
           reference: Math.round(REFERENCE_YEAR.degreeDayTotals[d] ?? 0),
           light: Math.round((year.dayLengthH[d] ?? 0) * 100) / 100,
         };
@@ -61,6 +90,7 @@ export default async function PlacePage({ params }: Params) {
           <PlaceForm
             jobId={jobId}
             zones={HALF_ZONES}
+            setting={setting}
             values={{
               zip: job.placeKey.zip ?? "",
               town: job.placeKey.town ?? "",
@@ -85,17 +115,25 @@ export default async function PlacePage({ params }: Params) {
             <tbody>
               <tr>
                 <th scope="row">Hardiness zone</th>
-                <td>
-                  {place.zone === null ? "not known: set it by hand" : `${zone}, coldest night of an average year ${zoneRangeF(place.zone).join(" to ")} °F`}
-                  {place.zone === null ? "" : byHand ? " (set by hand)" : " (2023 table for the ZIP)"}
-                </td>
+                <td>{zoneWords(place)}</td>
               </tr>
-              {climate ? (
+              {climate && openClimate ? (
                 <>
+                  {settingIsNormal(setting) ? null : (
+                    <tr>
+                      <th scope="row">The site</th>
+                      <td>
+                        {settingWords(setting).join("; ")}. Open ground at the ZIP: freezes {dateOf(openClimate.lastFreezeDay)} and {dateOf(openClimate.firstFreezeDay)}.
+                      </td>
+                    </tr>
+                  )}
                   <tr>
                     <th scope="row">Last and first freeze</th>
                     <td>
                       {dateOf(climate.lastFreezeDay)} and {dateOf(climate.firstFreezeDay)}, in half of the years
+                      {climate.lastFreezeLateDay === null || climate.firstFreezeEarlyDay === null
+                        ? ""
+                        : `; one year in ten after ${dayText(climate.lastFreezeLateDay)}, and before ${dayText(climate.firstFreezeEarlyDay)}`}
                     </td>
                   </tr>
                   <tr>
@@ -131,7 +169,8 @@ export default async function PlacePage({ params }: Params) {
           </table>
         </section>
       </div>
-      {days.length ? <PlaceCharts days={days} freeze={[climate?.lastFreezeDay ?? null, climate?.firstFreezeDay ?? null]} place={label} /> : null}
+      {days.length ? <PlaceCharts days={days} freeze={[climate?.lastFreezeDay ?? null, climate?.firstFreezeDay ?? null]} place={label} moved={open !== null} /> : null}
+      {moves ? <YearMovesTable moves={moves} /> : null}
       <section className="small soft" aria-label="Sources">
         <p>
           Temperatures, freeze dates and rain: {NORMALS_SOURCE} (a US government work), interpolated from the nearest stations with a correction for elevation; the period is{" "}

@@ -3,6 +3,8 @@
 import { useActionState } from "react";
 import { placeChangeAction } from "@/app/actions";
 import { FieldFault } from "@/app/parts/field-fault";
+import { type PlaceSetting, settingIsNormal } from "@/lib/place/setting";
+import { SettingFields } from "./setting-fields";
 
 type Values = {
   readonly zip: string;
@@ -19,11 +21,13 @@ type Values = {
 export function PlaceForm({
   jobId,
   values,
+  setting,
   found,
   zones,
 }: {
   jobId: string;
   values: Values;
+  setting: PlaceSetting;
   found: { lat: string; lon: string; elevationFt: string; zone: string };
   zones: readonly string[];
 }) {
@@ -45,7 +49,7 @@ export function PlaceForm({
   );
   return (
     // The key starts the fields anew when the stored place changes: uncontrolled fields keep their first value else.
-    <form action={submit} key={JSON.stringify(values)}>
+    <form action={submit} key={JSON.stringify([values, setting])}>
       <div className="fields">
         {field("zip", "ZIP code", "05401")}
         {field("town", "Town", "Burlington")}
@@ -59,7 +63,7 @@ export function PlaceForm({
           <div className="field">
             <label htmlFor="place-zone">Hardiness zone</label>
             <select id="place-zone" name="zone" defaultValue={values.zone} aria-describedby="place-zone-fault">
-              <option value="">{found.zone ? `${found.zone}, from the ZIP` : "not set"}</option>
+              <option value="">{found.zone ? `${found.zone}, from the ZIP` : "as found"}</option>
               {zones.map((zone) => (
                 <option key={zone} value={zone}>
                   {zone}
@@ -69,6 +73,10 @@ export function PlaceForm({
             <FieldFault id="place-zone-fault" fault={answer} field="zone" />
           </div>
         </div>
+      </details>
+      <details open={!settingIsNormal(setting)}>
+        <summary>How the site differs from its ZIP</summary>
+        <SettingFields setting={setting} />
       </details>
       <details>
         <summary>Targets of the year</summary>

@@ -56,7 +56,13 @@ export type BedSheetProps = {
   readonly stored: StoredBed;
   readonly placed: Readonly<Record<string, PlacedTaxon>>;
   readonly job: { readonly id: string; readonly name: string; readonly targets: Targets };
-  readonly place: ViewPlace & { readonly label: string; readonly zoneWords: string; readonly dated: boolean; readonly fault: string | null };
+  readonly place: ViewPlace & {
+    readonly label: string;
+    readonly zoneWords: string;
+    readonly dated: boolean;
+    readonly fault: string | null;
+    readonly settingWords: readonly string[];
+  };
   readonly bedNumber: number;
   readonly bedTotal: number;
   readonly others: readonly OtherBed[];
@@ -170,6 +176,11 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
           {place.zoneWords.startsWith("zone") ? "zone " : ""}
           <b>{place.zoneWords.replace(/^zone /, "")}</b>
         </li>
+        {place.settingWords.map((words) => (
+          <li key={words}>
+            <Link href={`/jobs/${job.id}/place`}>{words}</Link>
+          </li>
+        ))}
         {place.lastFreezeDay !== null && place.firstFreezeDay !== null && place.dated ? (
           <li>
             freeze <b>{dayText(place.lastFreezeDay)}</b> · <b>{dayText(place.firstFreezeDay)}</b>
@@ -270,6 +281,9 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
                   <a className="button" href={`${path}/file`}>
                     Save as a bed file
                   </a>
+                  <Link className="button" href={`${path}/compare`}>
+                    Compare with another place
+                  </Link>
                 </p>
               </div>
             </td>

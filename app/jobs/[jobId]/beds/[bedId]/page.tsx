@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { placeLabel } from "@/lib/place/place";
+import { settingWords } from "@/lib/place/setting";
 import { NORMALS_PERIOD } from "@/lib/place/station";
 import { zoneText } from "@/lib/place/zone";
 import { bedContext } from "@/lib/server/bed-context";
@@ -31,7 +32,14 @@ export default async function BedPage({ params }: Params) {
       stored={stored}
       placed={placed}
       job={{ id: jobId, name: job.job.name, targets: job.job.targets }}
-      place={{ ...viewPlace, label: placeLabel(place), zoneWords: place.zone === null ? "zone not set" : `zone ${zoneText(place.zone)}`, dated: job.dated, fault: place.fault }}
+      place={{
+        ...viewPlace,
+        label: placeLabel(place),
+        zoneWords: place.zone === null ? "zone not set" : `zone ${zoneText(place.zone)}${place.zoneSource === "normals" ? ", estimated" : ""}`,
+        dated: job.dated,
+        fault: place.fault,
+        settingWords: settingWords(place.setting),
+      }}
       bedNumber={number}
       bedTotal={beds.length}
       others={beds.flatMap((b, i) => (b.id === bedId ? [] : [{ id: b.id, label: `${i + 1} ${b.bed.name}`, rows: b.bed.rows }]))}

@@ -2,6 +2,7 @@
 
 import { type DragEvent, type KeyboardEvent, useState } from "react";
 import { BotanicalText } from "@/app/parts/botanical-text";
+import { WindowList } from "@/app/parts/window-list";
 import { YearStripSvg } from "@/app/parts/year-strip-svg";
 import type { Remedy } from "@/lib/findings/finding";
 import { lengthText, plantSizeRangeText } from "@/lib/ground/length";
@@ -109,11 +110,14 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
         </div>
       </div>
       {placed ? (
-        <p className="small soft">
-          {byArea ? `${quantity} plants on a triangular grid. ` : ""}
-          Grows {plantSizeRangeText(placed.taxon.heightFt)} high, {plantSizeRangeText(placed.taxon.spreadFt)} wide in about {placed.taxon.matureYears} years;{" "}
-          {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")}; {placed.taxon.moisture.join(", ")} soil. {viewRow.sentence}
-        </p>
+        <>
+          <p className="small soft">
+            {byArea ? `${quantity} plants on a triangular grid. ` : ""}
+            Grows {plantSizeRangeText(placed.taxon.heightFt)} high, {plantSizeRangeText(placed.taxon.spreadFt)} wide in about {placed.taxon.matureYears} years;{" "}
+            {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")}; {placed.taxon.moisture.join(", ")} soil.
+          </p>
+          <WindowList season={placed.season} />
+        </>
       ) : null}
     </div>
   );

@@ -1,0 +1,43 @@
+import type { Metadata } from "next";
+import { BotanicalText } from "@/app/parts/botanical-text";
+import { ownTaxonBlank, ownTaxonLike } from "@/lib/season/own-like";
+import { plantListAddress } from "@/lib/server/plant-list-response";
+import { plantPlaces } from "@/lib/server/plant-places";
+import { seasonOf, taxaHeld } from "@/lib/server/taxa";
+import { LikeChooser } from "../own-form/like-chooser";
+import { OwnForm } from "../own-form/own-form";
+import { PlaceSelect } from "../place-select";
+import "../../jobs/[jobId]/beds/[bedId]/sheet.css";
+import "../plants.css";
+import "../[id]/plant-sheet.css";
+import "../own-form/own-form.css";
+
+export const metadata: Metadata = { title: "A plant of your own" };
+export const dynamic = "force-dynamic";
+
+type Props = { searchParams: Promise<Record<string, string | string[] | undefined>> };
+
+export default async function NewPlantPage({ searchParams }: Props) {
+  const { like, place: asked } = await searchParams;
+  const [{ choices, chosen }, held, address] = await Promise.all([plantPlaces(typeof asked === "string" ? asked : null), taxaHeld(), plantListAddress()]);
+  const taxon = typeof like === "string" ? held.byId.get(like) : undefined;
+  const input = taxon ? ownTaxonLike(taxon, seasonOf(held, taxon, chosen.year), chosen.seenAt) : like === "none" ? ownTaxonBlank(chosen.seenAt) : null;
+  return (
+    <main id="main" className="sheet plants">
+      <div className="sheet-head spread">
+        <h1>A plant of your own</h1>
+        <PlaceSelect choices={choices} chosen={chosen.key} />
+      </div>
+      {taxon ? (
+        <p>
+          Like <BotanicalText taxon={taxon} />, but …
+        </p>
+      ) : null}
+      {input ? (
+        <OwnForm key={`${taxon?.id ?? "none"} ${chosen.key}`} id={null} input={input} placeLabel={chosen.label} back={taxon ? `/plants/${taxon.id}` : "/plants"} />
+      ) : (
+        <LikeChooser address={address} placeKey={chosen.key} />
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,84 @@
+// tsx scripts/bench-match.ts: the kept benchmark of list matching. The hand-labelled lists of tests/fixtures/availability (invented, eight styles) against the
+// dataset: names right of those passed as sure, share passed as sure, sizes, quantities and prices right; then 20,000 lines made from them, timed.
+import { type ListedPlant, listMatch } from "../lib/nursery/line-match";
+import { plantIndex } from "../lib/plants/search";
+import { datasetRead } from "../lib/server/dataset-files";
+import { labelledLists, sizeFaults } from "../tests/benchmarks/match-labels";
+
+const LINES = 20_000;
+const plants: ListedPlant[] = datasetRead().taxa.map(({ taxon }) => taxon);
+const nameOf = new Map(plants.map((plant) => [plant.id, plant.name]));
+const index = plantIndex(plants);
+const lists = labelledLists();
+
+type Count = { lines: number; found: number; sure: number; sureRight: number; sizes: number; quantities: number; prices: number };
+const none = (): Count => ({ lines: 0, found: 0, sure: 0, sureRight: 0, sizes: 0, quantities: 0, prices: 0 });
+const total = none();
+const table: [string, Count][] = [];
+const faults: string[] = [];
+
+for (const { style, rows, labels } of lists) {
+  const count = none();
+  const byRow = new Map(listMatch(index, [{ name: style, rows }]).matched.map((line) => [line.row, line]));
+  const extra = [...byRow.values()].filter(({ row }) => !labels.some((label) => label.row === row));
+  for (const { row, text } of extra) faults.push(`${style} ${row}: "${text}" is no line`);
+  for (const label of labels) {
+    count.lines++;
+    const line = byRow.get(label.row);
+    if (!line) {
+      faults.push(`${style} ${label.row}: no line found for ${label.name ?? "an unknown plant"}`);
+      continue;
+    }
+    count.found++;
+    const { sure, taxonId, candidates } = line.reading;
+    const name = taxonId === null ? null : (nameOf.get(taxonId) ?? null);
+    if (sure) count.sure++;
+    if (sure && name === label.name) count.sureRight++;
+    else if (sure) faults.push(`${style} ${label.row}: "${line.written}" passed as ${name}, is ${label.name}`);
+    else if (label.name !== null)
+      faults.push(`${style} ${label.row}: "${line.written}" not sure; candidates ${candidates.map((id) => nameOf.get(id)).join(", ") || "none"}; is ${label.name}`);
+    const size = sizeFaults(line, label);
+    if (size.length === 0) count.sizes++;
+    else faults.push(`${style} ${label.row}: size "${line.sizeText}": ${size.join("; ")}`);
+    if (line.quantity.count === label.quantity) count.quantities++;
+    else faults.push(`${style} ${label.row}: quantity ${line.quantity.count}, is ${label.quantity}`);
+    const breaks = label.breaks === undefined || JSON.stringify(line.prices.map(({ from, cents }) => [from, cents])) === JSON.stringify(label.breaks);
+    if (line.priceCents === label.priceCents && breaks) count.prices++;
+    else faults.push(`${style} ${label.row}: price ${line.priceCents}, is ${label.priceCents}`);
+  }
+  table.push([style, count]);
+  for (const key of Object.keys(total) as (keyof Count)[]) total[key] += count[key];
+}
+
+/** Lines of one list repeated with other capitals, spaces and items, so that no reading can simply be kept from the one before. */
+function variedRows(): string[][] {
+  const [shuffled] = lists.filter(({ style }) => style === "sizes-in-names");
+  const heading = shuffled?.rows[0] ?? [];
+  const cells = lists.flatMap(({ rows, labels }) => labels.map(({ row }) => (rows[row - 1] ?? []).filter(Boolean)));
+  const out: string[][] = [heading];
+  for (let i = 0; out.length <= LINES; i++) {
+    const own = cells[i % cells.length] ?? [];
+    const round = Math.floor(i / cells.length);
+    const name = (own.find((cell) => /\p{L}{4,}/u.test(cell) && cell.length > 8) ?? own[0] ?? "").replace(/\s+$/, "");
+    const varied =
+      [name, name.toUpperCase(), name.toLowerCase(), name.replace(/ /g, "  "), `${name} ${round}`, name.replace(/['"®™]/g, ""), `${name.slice(0, -1)}`][round % 7] ?? name;
+    out.push([`B${i % 90}`, `${varied} #${(round % 7) + 1}`, String((i * 7) % 400), `${(i % 90) + 5}.50`]);
+  }
+  return out;
+}
+
+const rows = variedRows();
+const started = performance.now();
+const timed = listMatch(plantIndex(plants), [{ name: "timed", rows }]);
+const seconds = (performance.now() - started) / 1000;
+
+const percent = (part: number, of: number): string => `${((100 * part) / Math.max(1, of)).toFixed(1)} %`;
+for (const fault of faults) console.log(`  ${fault}`);
+console.log(`style | lines | sure | right of the sure | sizes right | quantities right | prices right`);
+for (const [style, c] of [...table, ["all", total] as [string, Count]])
+  console.log(
+    `${style} | ${c.lines} | ${percent(c.sure, c.lines)} | ${percent(c.sureRight, c.sure)} | ${percent(c.sizes, c.lines)} | ${percent(c.quantities, c.lines)} | ${percent(c.prices, c.lines)}`,
+  );
+console.log(`${timed.matched.length} lines (index built anew) in ${seconds.toFixed(1)} s`);
+const good = total.sureRight / total.sure >= 0.97 && total.sure / total.lines >= 0.92 && total.sizes / total.lines >= 0.98 && seconds <= 20;
+if (!good || timed.matched.length < LINES) process.exitCode = 1;

@@ -12,7 +12,6 @@ import { taxaHeld } from "@/lib/server/taxa";
 import { today } from "@/lib/server/today";
 import { PlaceSelect } from "./place-select";
 import { PlantFinder } from "./plant-finder";
-import "../jobs/[jobId]/beds/[bedId]/sheet.css";
 import "./plants.css";
 
 export const metadata: Metadata = { title: "Plants" };

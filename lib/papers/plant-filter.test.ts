@@ -38,7 +38,11 @@ const filters: fc.Arbitrary<PlantFilter> = fc.record({
 
 describe("the filter in the address", () => {
   it("comes back from its address as it was", () => {
-    fc.assert(fc.property(filters, (filter) => expect(filterRead(new URLSearchParams(filterWrite(filter)))).toEqual(filter)));
+    fc.assert(
+      fc.property(filters, (filter) => {
+        expect(filterRead(new URLSearchParams(filterWrite(filter)))).toEqual(filter);
+      }),
+    );
   });
   it("leaves out of an address what it cannot read", () => {
     const text = "kind=shrub,bush&zone=99&light=moon&height=a~b&month=13&color=white,shiny&show=smell&deer=x";

@@ -14,7 +14,6 @@ import { today } from "@/lib/server/today";
 import { BedImport } from "./bed-import";
 import { BedList } from "./bed-list";
 import { JobHead } from "./job-head";
-import "./beds/[bedId]/sheet.css";
 
 type Params = { params: Promise<{ jobId: string }> };
 export const dynamic = "force-dynamic";

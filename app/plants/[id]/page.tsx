@@ -6,7 +6,6 @@ import { plantSheet } from "@/lib/server/plant-sheet";
 import { taxaHeld } from "@/lib/server/taxa";
 import { DeletedPlant } from "./deleted-plant";
 import { PlantSheet } from "./plant-sheet";
-import "../../jobs/[jobId]/beds/[bedId]/sheet.css";
 import "../plants.css";
 import "./plant-sheet.css";
 

@@ -7,7 +7,6 @@ import { seasonOf, taxaHeld } from "@/lib/server/taxa";
 import { LikeChooser } from "../own-form/like-chooser";
 import { OwnForm } from "../own-form/own-form";
 import { PlaceSelect } from "../place-select";
-import "../../jobs/[jobId]/beds/[bedId]/sheet.css";
 import "../plants.css";
 import "../[id]/plant-sheet.css";
 import "../own-form/own-form.css";

@@ -3,7 +3,6 @@ import { notFound } from "next/navigation";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { taxaHeld } from "@/lib/server/taxa";
 import { OwnForm } from "../../own-form/own-form";
-import "../../../jobs/[jobId]/beds/[bedId]/sheet.css";
 import "../../plants.css";
 import "../plant-sheet.css";
 import "../../own-form/own-form.css";

@@ -8,7 +8,6 @@ import { bedContext } from "@/lib/server/bed-context";
 import { bedsOfJob } from "@/lib/server/beds";
 import { today } from "@/lib/server/today";
 import { BedSheet } from "./bed-sheet";
-import "./sheet.css";
 
 type Params = { params: Promise<{ jobId: string; bedId: string }> };
 export const dynamic = "force-dynamic";

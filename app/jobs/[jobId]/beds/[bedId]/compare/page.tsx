@@ -12,7 +12,6 @@ import type { PlaceKey } from "@/lib/server/places";
 import { today } from "@/lib/server/today";
 import { ComparePlaceForm, type CompareValues } from "./compare-place-form";
 import { ComparedYears } from "./compared-years";
-import "../sheet.css";
 import "./compare.css";
 
 type Params = { params: Promise<{ jobId: string; bedId: string }>; searchParams: Promise<Record<string, string | string[] | undefined>> };

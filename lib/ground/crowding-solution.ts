@@ -47,8 +47,17 @@ export function spreadBesideFt(otherRadiusFt: number, awayFt: number): number | 
   return 2 * radius >= SPREAD_MIN_FT ? 2 * radius : null;
 }
 
-/** How small a plant has to stay for a barrier. */
-function smallerForBarrier(barrier: Barrier, awayFt: number): { maxSpreadFt: number | null; maxHeightFt: number | null } | null {
+type Limits = { readonly maxSpreadFt: number | null; readonly maxHeightFt: number | null };
+
+/** The plant as it would be if it stayed within limits. */
+function plantKept(plant: GrownPlant, { maxSpreadFt, maxHeightFt }: Limits): GrownPlant {
+  const kept = (values: Float64Array, most: number | null) => (most === null ? values : values.map((value) => Math.min(value, most)));
+  const { heightFt, radiusFt } = plant.growth;
+  return { ...plant, growth: { heightFt: kept(heightFt, maxHeightFt), radiusFt: kept(radiusFt, maxSpreadFt === null ? null : maxSpreadFt / 2) } };
+}
+
+/** How small a plant has to stay for a barrier, if that can help. */
+function smallerForBarrier(barrier: Barrier, awayFt: number): Limits | null {
   const spread = 2 * (awayFt + EDGE_TOLERANCE_FT);
   const bySpread = spread >= SPREAD_MIN_FT ? { maxSpreadFt: spread, maxHeightFt: null } : null;
   const byHeight = (heightFt: number) => (heightFt > 0 ? { maxSpreadFt: null, maxHeightFt: heightFt } : null);
@@ -77,7 +86,8 @@ export function crowdingSolutions(crowding: Crowding, plants: readonly GrownPlan
     if (!plant || !barrier) return [];
     const { awayFt, at } = barrierNearest(plant.at, barrier);
     const moved = plantMoved(plant, at, plants, plan);
-    const smaller = smallerForBarrier(barrier, awayFt);
+    const limits = smallerForBarrier(barrier, awayFt);
+    const smaller = limits && barrierOverFt(barrier, plantKept(plant, limits), awayFt, YEARS_AHEAD) <= 1e-9 ? limits : null;
     return [
       ...(moved ? [{ kind: "move" as const, id: plant.id, ...moved }] : []),
       ...(smaller ? [{ kind: "smaller" as const, id: plant.id, ...smaller }] : []),

@@ -38,13 +38,18 @@ export function densityWords(label: number): string {
   return STEPS[Math.min(10, Math.max(1, Math.round(label))) - 1] ?? STEPS[0];
 }
 
+/** Density where so many square feet of a plantable area are taken: 5 × taken ÷ plantable. No ground: raw 0. */
+export function densityOfTaken(plantableSqFt: number, takenSqFt: number): Density {
+  const raw = plantableSqFt > 0 ? (5 * takenSqFt) / plantableSqFt : 0;
+  const label = Math.min(10, Math.max(1, Math.round(raw)));
+  return { raw, label, words: densityWords(label), takenSqFt };
+}
+
 /**
  * Planting density of a bed: 5 × Σ quantity · √3/2 · (mature spread)² ÷ plantable square feet, over everything but canopy trees,
  * which plants grow under. 5 is set at mature spread. Plants that stay count. No ground: raw 0.
  */
 export function bedDensity(plantableSqFt: number, rows: readonly DensityRow[]): Density {
   const takenSqFt = rows.reduce((sum, { taxon, quantity }) => (taxonStratum(taxon) === "canopy trees" ? sum : sum + quantity * plantTakenSqFt(taxon)), 0);
-  const raw = plantableSqFt > 0 ? (5 * takenSqFt) / plantableSqFt : 0;
-  const label = Math.min(10, Math.max(1, Math.round(raw)));
-  return { raw, label, words: densityWords(label), takenSqFt };
+  return densityOfTaken(plantableSqFt, takenSqFt);
 }

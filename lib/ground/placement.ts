@@ -2,7 +2,7 @@
 import type { Circle } from "./circle";
 import { type Outline, outlineArea, outlinePerimeter, type Point } from "./outline";
 import { type Region, type Run, regionRuns } from "./region-runs";
-import { type Grid, plantCellSqFt, rowQuantity, rowSetOut } from "./spacing";
+import { type Grid, plantCellSqFt, quantityForArea, rowQuantity, rowSetOut } from "./spacing";
 
 /**
  * How far (share of the spacing) plants of a fill stand inside the edge at least. Half a spacing on the square grid and a quarter on the triangular are the
@@ -52,7 +52,7 @@ function runPlaces([from, to]: Run, start: number, pitch: number): { first: numb
 }
 
 /**
- * Places of a fill, row by row: the grid is shifted (never turned) to where it holds the most plants, centered where several do as well. Every place is at least
+ * Places of a fill, row by row: the grid is shifted (never turned) to where it holds the most plants, centered where several do as well; a shift that holds the quantity by area is taken at once. Every place is at least
  * the edge share inside the outlines, and the spacing from every other. Differs from quantity by area by at most `fillEdgeEffect`. Throws RangeError for no spacing.
  */
 export function fillPoints({ outlines, spacingFt, grid, angle = 0, edgeShare = FILL_EDGE_SHARE[grid], avoid = [] }: Fill): Point[] {
@@ -71,8 +71,10 @@ export function fillPoints({ outlines, spacingFt, grid, angle = 0, edgeShare = F
   const [lowX, highX, lowY, highY] = [bound(0, "low"), bound(0, "high"), bound(1, "low"), bound(1, "high")];
   if ((highY - lowY) / pitchY > ROWS_MAX) return [];
   const offset = grid === "triangular" ? spacingFt / 2 : 0;
+  const enough = Math.min(...outlines.map((outline) => quantityForArea(outlineArea(outline), spacingFt, grid)));
   let best: { count: number; startX: number; rows: { y: number; shift: number; runs: Run[] }[] } = { count: 0, startX: 0, rows: [] };
   for (const startY of gridStarts(lowY, highY, pitchY)) {
+    if (best.count >= enough) break;
     const rows: { y: number; shift: number; runs: Run[] }[] = [];
     for (let row = 0; startY + row * pitchY <= highY + 1e-9; row++) {
       const y = Math.min(startY + row * pitchY, highY);

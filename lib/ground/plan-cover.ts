@@ -1,7 +1,7 @@
 // Cover and density of a drawn bed, where every plant has its place: exact unions, not the closed form of cover.ts.
 import { type CircleUnion, circleUnion } from "./circle-union";
 import type { Cover } from "./cover";
-import { bedDensity, type Density } from "./density";
+import { bedDensity, type Density, densityOfTaken } from "./density";
 import { YEARS_AHEAD } from "./growth";
 import { type Outline, outlineArea } from "./outline";
 import { type GrownPlant, radiusAtYear } from "./plan-plant";
@@ -67,12 +67,5 @@ export function planDensity({ areaSqFt, plants }: Pick<PlanCover, "areaSqFt" | "
     const spread = 2 * radiusAtYear(growth, 0);
     return taxonStratum(taxon) === "canopy trees" || spread <= 0 ? sum : sum + plantCellSqFt(spread, "triangular");
   }, 0);
-  return { atHandOver: bedDensityTaken(areaSqFt, startSqFt), atMaturity, stepSqFt: areaSqFt / 5 };
-}
-
-/** The density of so many square feet taken. */
-function bedDensityTaken(areaSqFt: number, takenSqFt: number): Density {
-  const side = Math.sqrt((takenSqFt * 2) / Math.sqrt(3));
-  const one = { kind: "perennial", habit: "mounded", heightFt: [side, side], spreadFt: [side, side], matureYears: 1, growthRate: "medium" } as const;
-  return bedDensity(areaSqFt, takenSqFt > 0 ? [{ taxon: one, quantity: 1 }] : []);
+  return { atHandOver: densityOfTaken(areaSqFt, startSqFt), atMaturity, stepSqFt: areaSqFt / 5 };
 }

@@ -164,19 +164,28 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
   const first = map.headerRow === null ? 0 : map.headerRow + map.headerRows;
   const header = map.headerRow === null ? undefined : rows[map.headerRow];
   const offers = map.columns.some(({ role }) => OFFER_ROLES.has(role));
-  rows.forEach((cells, i) => {
+  for (const [i, cells] of rows.entries()) {
     const filled = filledCells(cells);
-    if (filled.length === 0) return;
+    if (filled.length === 0) continue;
     const skip = (why: SkippedRow["why"]): void => {
       skipped.push({ sheet, row: i + 1, text: filled.join(" | "), why });
     };
-    if (i < first) return skip(map.headerRow !== null && i >= map.headerRow ? "header" : "title");
-    if (repeatsHeader(cells, header)) return skip("header");
+    if (i < first) {
+      skip(map.headerRow !== null && i >= map.headerRow ? "header" : "title");
+      continue;
+    }
+    if (repeatsHeader(cells, header)) {
+      skip("header");
+      continue;
+    }
     const text = filled.join(" ");
     const named = hasName(cells, map);
     const [only = ""] = filled;
     const lone = filled.length === 1;
-    if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") return skip("note");
+    if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") {
+      skip("note");
+      continue;
+    }
     if (offers && lone && !/^\d/.test(only)) {
       const split = sizeSplit(only);
       const next = rows.slice(i + 1).find((row) => filledCells(row).length > 0);
@@ -185,15 +194,25 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
       if (plain && (nameless || !isName(split.name))) {
         // A heading: of a section, of a genus, or the name for the sizes below it.
         Object.assign(carried, nameless ? { name: only, common: "", section: carried.section } : { name: "", common: "", section: only });
-        return skip(/[.!]$/.test(only) || only.split(/\s+/).length > 9 ? "note" : "heading");
+        skip(/[.!]$/.test(only) || only.split(/\s+/).length > 9 ? "note" : "heading");
+        continue;
       }
     }
-    if (!named && !isOffer(cells, map)) return skip("note");
-    if (offers && !named && carried.name === "" && filled.every((cell) => headingRole(cell) !== null)) return skip("header");
+    if (!named && !isOffer(cells, map)) {
+      skip("note");
+      continue;
+    }
+    if (offers && !named && carried.name === "" && filled.every((cell) => headingRole(cell) !== null)) {
+      skip("header");
+      continue;
+    }
     const line = rowLine(sheet, i + 1, cells, map, carried);
-    if (line.name === "" || (lone && text.length > 90)) return skip("note");
+    if (line.name === "" || (lone && text.length > 90)) {
+      skip("note");
+      continue;
+    }
     lines.push(line);
-  });
+  }
   return { lines, skipped };
 }
 

@@ -13,8 +13,8 @@ export type LineQuantity = {
   readonly note: string;
 };
 
-const SEASON = String.raw`(?:early |mid |mid-|late )?(?:spring|spr|summer|sum|fall|autumn|winter|win)`;
-const MONTH = String.raw`(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)`;
+const SEASON = "(?:early |mid |mid-|late )?(?:spring|spr|summer|sum|fall|autumn|winter|win)";
+const MONTH = "(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)";
 const READY = new RegExp(
   String.raw`\b(?:ready |avail(?:able|\.)? ?|from )?(?:${SEASON}\.?(?: ?'?(?:20)?\d{2})?|[sfw]p?'?\d{2}|${MONTH}\.?(?: \d{1,2}(?:st|nd|rd|th)?\b)?(?:,? ?'?(?:20)?\d{2})?|(?:week|wk)\.? ?\d{1,2}|\d{1,2}\/\d{1,2}\/(?:\d{2}|\d{4})|\d{4}-\d{2}-\d{2}|next (?:year|spring|fall|week))(?![a-z])`,
   "i",

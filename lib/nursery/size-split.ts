@@ -30,7 +30,7 @@ const PATTERNS: readonly RegExp[] = [
   String.raw`${START}(?:${LENGTH}|\d{1,2}(?:\.\d+)?)${POT}`,
   String.raw`${START}(?:trade )?(?:gallon|gal|quart|qt|pint)\b\.?(?: ?(?:cont(?:ainers?)?|pots?)\b\.?)?`,
   // Lengths: 24" x 18", 10-12' ht, 2-2.5 cal.
-  String.raw`${START}${LENGTH}${MEASURE}?(?: ?x ?${LENGTH}${MEASURE}?)?`,
+  `${START}${LENGTH}${MEASURE}?(?: ?x ?${LENGTH}${MEASURE}?)?`,
   String.raw`${START}${NUMBER}(?: ?(?:-|\/|to\b) ?${NUMBER})? ?\+?${MEASURE}(?![\w'])`,
   String.raw`${START}(?:cal(?:iper)?|ht|hgt|height|spd|spread)\b[.:]? ?${NUMBER}(?: ?(?:-|\/|to\b) ?${NUMBER})? ?${UNIT}?`,
   // Roots.

@@ -277,9 +277,11 @@ describe("from an empty database to a pull list", () => {
     await page.getByLabel("ZIP code").fill("99501");
     await page.getByRole("button", { name: "Save the place" }).click();
     await page.getByText(/has no zone for ZIP 99501/).waitFor();
+    await page.getByRole("button", { name: "Save the place", disabled: false }).waitFor();
     await page.getByLabel("Hardiness zone").selectOption("5a");
     await page.getByRole("button", { name: "Save the place" }).click();
     await page.getByText("5a, coldest night", { exact: false }).waitFor();
+    await page.getByRole("button", { name: "Save the place", disabled: false }).waitFor();
     await page.getByLabel("Latitude").fill("north");
     await page.getByRole("button", { name: "Save the place" }).click();
     await page.getByText(/Latitude in degrees north/).waitFor();

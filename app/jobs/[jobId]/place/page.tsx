@@ -40,6 +40,14 @@ function zoneWords({ zone, zoneSource, zoneMap, setting }: Place): string {
   return `${range} (${from}${moved})`;
 }
 
+/** What the zone is without one set by hand. */
+function zoneDefaultWords({ zone, zoneMap, zoneSource }: Place): string {
+  if (zoneMap !== null) return `${zoneText(zoneMap)}, from the ZIP`;
+  if (zoneSource === "nearest ZIP" && zone !== null) return `${zoneText(zone)}, of the nearest ZIP`;
+  if (zoneSource === "normals" && zone !== null) return `${zoneText(zone)}, estimated`;
+  return zoneSource === "hand" ? "not by hand" : "not set";
+}
+
 export default async function PlacePage({ params }: Params) {
   const { jobId } = await params;
   const context = await jobContext(jobId);
@@ -106,6 +114,7 @@ export default async function PlacePage({ params }: Params) {
               lon: climate?.lon.toFixed(3) ?? "",
               elevationFt: climate ? String(Math.round(climate.elevationFt)) : "",
               zone: place.zoneMap === null ? "" : zoneText(place.zoneMap),
+              zoneWords: zoneDefaultWords(place),
             }}
           />
         </section>

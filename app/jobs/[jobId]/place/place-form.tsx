@@ -28,7 +28,7 @@ export function PlaceForm({
   jobId: string;
   values: Values;
   setting: PlaceSetting;
-  found: { lat: string; lon: string; elevationFt: string; zone: string };
+  found: { lat: string; lon: string; elevationFt: string; zone: string; zoneWords: string };
   zones: readonly string[];
 }) {
   const [answer, submit, busy] = useActionState(placeChangeAction.bind(null, jobId), null);
@@ -63,7 +63,7 @@ export function PlaceForm({
           <div className="field">
             <label htmlFor="place-zone">Hardiness zone</label>
             <select id="place-zone" name="zone" defaultValue={values.zone} aria-describedby="place-zone-fault">
-              <option value="">{found.zone ? `${found.zone}, from the ZIP` : "as found"}</option>
+              <option value="">{found.zoneWords}</option>
               {zones.map((zone) => (
                 <option key={zone} value={zone}>
                   {zone}

@@ -3,6 +3,9 @@
 import { climateAt, milesBetween } from "../lib/place/climate-at";
 import { placeYear } from "../lib/place/place-year";
 import type { Station } from "../lib/place/station";
+import { zoneParse, zoneRangeF } from "../lib/place/zone";
+import { zoneEstimated } from "../lib/place/zone-estimate";
+import { zipRows } from "../lib/server/zip-table";
 import { stationsRead } from "../tests/outside/dataset";
 
 const EVERY = 12;
@@ -55,3 +58,21 @@ for (const [label, values] of Object.entries(errors)) {
   const mean = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / xs.length;
   console.log(`  ${label.padEnd(22)} ${mean(values).toFixed(1).padStart(5)} ${mean(values.map(Math.abs)).toFixed(1).padStart(5)} ${values.length}`);
 }
+
+// The zone of a place from its coldest month, against the 2023 table, every thirteenth ZIP code that has one.
+const EVERY_ZIP = 13;
+const zips = zipRows()
+  .filter((row, i) => row.zone !== null && i % EVERY_ZIP === 0)
+  .flatMap((row) => {
+    const answer = climateAt(stations, row);
+    const zone = zoneParse(row.zone ?? "");
+    if (answer.kind === "fault" || zone === null) return [];
+    const [low, high] = zoneRangeF(zone);
+    return [{ coldestF: Math.min(...answer.climate.tminF), extremeF: (low + high) / 2, zone, estimate: zoneEstimated(answer.climate) }];
+  });
+const average = (of: (z: (typeof zips)[number]) => number) => zips.reduce((sum, z) => sum + of(z), 0) / zips.length;
+const [meanCold, meanExtreme] = [average((z) => z.coldestF), average((z) => z.extremeF)];
+const factor = average((z) => (z.coldestF - meanCold) * (z.extremeF - meanExtreme)) / average((z) => (z.coldestF - meanCold) ** 2);
+const share = (halves: number) => `${Math.round(100 * average((z) => (Math.abs(z.zone - z.estimate) <= halves / 2 ? 1 : 0)))} %`;
+console.log(`Zone from the coldest month's mean minimum, ${zips.length} ZIP codes: extreme = ${factor.toFixed(2)} × minimum ${(meanExtreme - factor * meanCold).toFixed(1)} °F`);
+console.log(`  as in use: the half zone itself ${share(0)}, within one half zone ${share(1)}, within two ${share(2)}`);

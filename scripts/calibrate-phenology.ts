@@ -13,18 +13,22 @@ const forest = harvardForestYear();
 const CARRIED = ["first bloom", "leaf-out", "color onset", "half fall color", "half leaf fall"];
 const isCarried = (source: string): boolean => source.startsWith("Harvard Forest") && CARRIED.some((c) => source.includes(c));
 
-type Trial = { readonly label: string; readonly model: CarryModel; readonly errors: ReadonlyMap<string, number> };
+type Trial = {
+  readonly label: string;
+  readonly model: CarryModel;
+  readonly errors: ReadonlyMap<string, number>;
+  /** Absolute error by source and taxon. */
+  readonly byTaxon: ReadonlyMap<string, ReadonlyMap<string, number>>;
+};
 
 function trialOf(label: string, change: Partial<CarryModel>): Trial {
   const model = { ...CARRY_MODEL, ...change };
+  const rows = accuracyRows(taxa, model, forest).filter((r) => isCarried(r.source));
   return {
     label,
     model,
-    errors: new Map(
-      accuracyRows(taxa, model, forest)
-        .filter((r) => isCarried(r.source))
-        .map((r) => [r.source, r.meanAbsoluteError]),
-    ),
+    errors: new Map(rows.map((r) => [r.source, r.meanAbsoluteError])),
+    byTaxon: new Map(rows.map((r) => [r.source, new Map(r.comparisons.map((c) => [c.name, Math.abs(c.computed - c.observed)]))])),
   };
 }
 
@@ -33,6 +37,29 @@ const meanError = (trial: Trial, without: string | null): number => {
   return kept.reduce((sum, e) => sum + e, 0) / kept.length;
 };
 const bestOf = (trials: readonly Trial[], without: string | null): Trial | undefined => [...trials].sort((a, b) => meanError(a, without) - meanError(b, without))[0];
+
+/** Each taxon left out in turn: the value that the others choose over these sources, and its own error by that value. */
+function taxaLeftOut(trials: readonly Trial[], sources: readonly string[]): void {
+  const wanted = (source: string) => sources.some((s) => source.endsWith(s));
+  const errorsOf = (trial: Trial) =>
+    [...trial.byTaxon].filter(([source]) => wanted(source)).flatMap(([source, taxa]) => [...taxa].map(([name, error]) => ({ source, name, error })));
+  const mean = (xs: readonly number[]) => xs.reduce((sum, x) => sum + x, 0) / xs.length;
+  const names = [...new Set(trials.flatMap((t) => errorsOf(t).map((e) => e.name)))];
+  const left = names.flatMap((name) => {
+    const cost = (t: Trial) =>
+      mean(
+        errorsOf(t)
+          .filter((e) => e.name !== name)
+          .map((e) => e.error),
+      );
+    const best = [...trials].sort((a, b) => cost(a) - cost(b))[0];
+    return best ? errorsOf(best).filter((e) => e.name === name) : [];
+  });
+  for (const source of sources) {
+    const own = left.filter((e) => e.source.endsWith(source));
+    console.log(`  taxa left out of the fit in turn, ${source}: mean absolute error ${mean(own.map((e) => e.error)).toFixed(1)} days, n ${own.length}`);
+  }
+}
 
 function tried(title: string, trials: readonly Trial[]): void {
   console.log(`\n${title}: mean absolute error in days, by source`);
@@ -48,10 +75,9 @@ function tried(title: string, trials: readonly Trial[]): void {
 }
 
 console.log(`${taxa.length} taxa; in use: ${JSON.stringify(CARRY_MODEL)}`);
-tried(
-  "Share of the cooling difference",
-  [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1].map((coolingShare) => trialOf(`share ${coolingShare}`, { coolingShare })),
-);
+const shares = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1].map((coolingShare) => trialOf(`share ${coolingShare}`, { coolingShare }));
+tried("Share of the cooling difference", shares);
+taxaLeftOut(shares, ["half fall color", "half leaf fall"]);
 tried(
   "Cooling threshold",
   [46, 48, 50, 52, 54, 56, 58].map((coolingF) => trialOf(`${coolingF} °F`, { coolingF })),

@@ -6,9 +6,9 @@ export const PERSON_FT = 6;
 
 /** The right half of the outline from the neck down to the foot and back up to the crotch, in feet. */
 const HALF: readonly Point[] = [
-  [0.13, 5.16],
-  [0.2, 5],
-  [0.52, 4.9],
+  [0.15, 5.28],
+  [0.17, 5.06],
+  [0.5, 4.92],
   [0.66, 4.7],
   [0.72, 4.1],
   [0.76, 3.5],
@@ -34,5 +34,5 @@ const HALF: readonly Point[] = [
 export function personMarks(): readonly FaceMark[] {
   const mark = (d: string): FaceMark => ({ part: "person", d, fill: "currentColor", stroke: "none", strokeFt: 0, opacity: 1 });
   const mirrored = [...HALF].reverse().map(([x, y]): Point => [-x, y]);
-  return [mark(pathEllipse([0, 5.56], 0.31, 0.44)), mark(pathSmooth([...HALF, ...mirrored], true))];
+  return [mark(pathEllipse([0, 5.58], 0.29, 0.42)), mark(pathSmooth([...HALF, ...mirrored], true))];
 }

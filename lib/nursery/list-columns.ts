@@ -66,7 +66,7 @@ const WORDINGS: readonly (readonly [ColumnRole, RegExp])[] = [
   ["root", /\b(?:root(?:s|ing)?|b ?& ?b|root type|finish|how grown|production|form|type)\b/],
   ["size", /\b(?:sizes?|spec(?:ification)?s?|dimensions?)\b/],
   ["grade", /\b(?:grade|quality)\b/],
-  ["name", /\b(?:name|plants?|description|desc|variety|product|material|item|crop|stock|taxon|tree|shrub|perennial)s?\b/],
+  ["name", /\b(?:name|plants?|description|desc|variety|product|material|item|crop|stock|taxon)s?\b/],
 ];
 
 const headingPlain = (text: string): string =>
@@ -161,7 +161,7 @@ function contentsRole(contents: Contents, taken: ReadonlySet<ColumnRole>): Colum
 
 function isLikeHeading(row: readonly string[] | undefined): boolean {
   const filled = (row ?? []).map((cell) => cell.trim()).filter(Boolean);
-  return filled.length > 0 && filled.every((cell) => (headingRole(cell) !== null && cell.length < 25) || /^\(?(?:\d{1,5}[+]?|in|ft|inches|feet|each|\$)\)?$/i.test(cell));
+  return filled.length > 1 && filled.every((cell) => (headingRole(cell) !== null && cell.length < 25) || /^\(?(?:\d{1,5}[+]?|in|ft|inches|feet|each|\$)\)?$/i.test(cell));
 }
 
 /** The columns of a sheet from a given header row on; the next row joins it where it still holds headings ("Price" over "1-9", "10+"). */

@@ -138,7 +138,6 @@ describe("from an empty database to a pull list", () => {
   });
 
   it("draws an outline by its corners and refuses one that crosses itself", async () => {
-    await page.getByText("Size and site").click();
     await page.getByLabel("Size by").selectOption("outline");
     await page.getByRole("button", { name: /^Add a corner between 2 and 3/ }).click();
     const corner = page.getByRole("button", { name: /^Corner 3 at/ });

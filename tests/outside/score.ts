@@ -3,7 +3,14 @@
 /** One comparison, in days or in months; positive error = computed too late. */
 export type Comparison = { readonly name: string; readonly observed: number; readonly computed: number };
 
-export type Score = { readonly n: number; readonly meanError: number; readonly meanAbsoluteError: number; readonly shareWithin: number; readonly worst: readonly Comparison[] };
+export type Score = {
+  readonly n: number;
+  readonly meanError: number;
+  readonly meanAbsoluteError: number;
+  readonly shareWithin: number;
+  readonly worst: readonly Comparison[];
+  readonly comparisons: readonly Comparison[];
+};
 
 export function scoreOf(comparisons: readonly Comparison[], tolerance: number): Score {
   const n = comparisons.length;
@@ -15,6 +22,7 @@ export function scoreOf(comparisons: readonly Comparison[], tolerance: number): 
     meanAbsoluteError: mean(errors.map(Math.abs)),
     shareWithin: mean(errors.map((e) => (Math.abs(e) <= tolerance ? 1 : 0))),
     worst: [...comparisons].sort((a, b) => Math.abs(b.computed - b.observed) - Math.abs(a.computed - a.observed)).slice(0, 6),
+    comparisons,
   };
 }
 

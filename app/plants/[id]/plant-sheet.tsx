@@ -23,6 +23,9 @@ import { WindowTable } from "./window-table";
 
 const across = (day: number | null): string => (day === null ? "-10px" : `${((100 * day) / 365).toFixed(2)}%`);
 
+/** A note of the dataset, which has no fixed ending, as a sentence. */
+const sentenceOf = (note: string): string => `${note.charAt(0).toUpperCase()}${note.slice(1).replace(/\.$/, "")}.`;
+
 /** One taxon: name, year at the place, drawing to scale, every value with its source, cautions, and where it is used. */
 export function PlantSheet({ sheet }: { sheet: PlantSheetView }) {
   const { taxon, place, season, sources } = sheet;
@@ -59,7 +62,7 @@ export function PlantSheet({ sheet }: { sheet: PlantSheetView }) {
               ))}
             </p>
           ) : null}
-          {taxon.note ? <p className="small">{taxon.note.charAt(0).toUpperCase() + taxon.note.slice(1)}.</p> : null}
+          {taxon.note ? <p className="small">{sentenceOf(taxon.note)}</p> : null}
         </div>
         <section aria-labelledby="year-title">
           <div className="section-head">

@@ -7,31 +7,26 @@ import type { PlantHit } from "@/app/api/plants/route";
 import { TitleBlock } from "@/app/parts/title-block";
 import type { Remedy } from "@/lib/findings/finding";
 import type { BedRow } from "@/lib/ground/bed";
-import { areaText } from "@/lib/ground/length";
-import { bedView, type PlacedTaxon, type ViewPlace, YEAR_SHOWN } from "@/lib/papers/bed-view";
-import { MONTHS } from "@/lib/plants/thirds";
-import { halfMonthRuns } from "@/lib/season/half-months";
+import { bedView, type PlacedTaxon, YEAR_SHOWN } from "@/lib/papers/bed-view";
 import type { Targets } from "@/lib/season/interest";
-import { dayText } from "@/lib/season/sentence";
 import type { StoredBed } from "@/lib/server/beds";
 import { type BedCommand, draftNext, draftOf } from "./bed-draft";
+import { BedFacts, type SheetPlace } from "./bed-facts";
 import { CopyPanel, type OtherBed } from "./copy-panel";
-import { nameRead, textRead } from "./field-readers";
+import { nameRead } from "./field-readers";
 import { FillPanel } from "./fill-panel";
 import { FindingsList, findingCounts } from "./findings-list";
-import { InterestChart, InterestTable } from "./interest-chart";
-import { PlantAdd } from "./plant-add";
 import { PlantRow } from "./plant-row";
 import { SaveLine } from "./save-line";
-import { SiteForm } from "./site-form";
-import { SizeForm } from "./size-form";
+import { SitePanel } from "./site-panel";
 import { TextField } from "./text-field";
 import { keptDraft, useBedSave } from "./use-bed-save";
+import { YearFigures } from "./year-figures";
+import { YearFoot } from "./year-foot";
 import { YearHead } from "./year-head";
 
 const CoverChart = dynamic(() => import("./cover-chart").then((m) => m.CoverChart), { ssr: false, loading: () => <p className="soft small">Drawing …</p> });
 
-const YEARS = [0, 1, 2, 3, 5, 10, 15, 20];
 const SIZES = [
   "plug",
   "qt",
@@ -56,13 +51,7 @@ export type BedSheetProps = {
   readonly stored: StoredBed;
   readonly placed: Readonly<Record<string, PlacedTaxon>>;
   readonly job: { readonly id: string; readonly name: string; readonly targets: Targets };
-  readonly place: ViewPlace & {
-    readonly label: string;
-    readonly zoneWords: string;
-    readonly dated: boolean;
-    readonly fault: string | null;
-    readonly settingWords: readonly string[];
-  };
+  readonly place: SheetPlace;
   readonly bedNumber: number;
   readonly bedTotal: number;
   readonly others: readonly OtherBed[];
@@ -151,9 +140,6 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
     [bed.rows.length],
   );
 
-  const bareWords = halfMonthRuns(view.season.gaps.map((g) => g.index));
-  const total = view.rows.reduce((sum, r) => sum + (r.row.existing ? 0 : r.quantity), 0);
-  const nextYear = (text: string) => setYear(Number(text));
   return (
     <main id="main" className="sheet bed-sheet">
       <div className="sheet-head spread">
@@ -166,64 +152,8 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
         </div>
         <SaveLine save={save} draft={draft} send={send} bed={bed} setPlaced={setPlaced} />
       </div>
-      <ul className="facts">
-        <li>
-          <Link href={`/jobs/${job.id}/place`}>
-            <b>{place.label}</b>
-          </Link>
-        </li>
-        <li>
-          {place.zoneWords.startsWith("zone") ? "zone " : ""}
-          <b>{place.zoneWords.replace(/^zone /, "")}</b>
-        </li>
-        {place.settingWords.map((words) => (
-          <li key={words}>
-            <Link href={`/jobs/${job.id}/place`}>{words}</Link>
-          </li>
-        ))}
-        {place.lastFreezeDay !== null && place.firstFreezeDay !== null && place.dated ? (
-          <li>
-            freeze <b>{dayText(place.lastFreezeDay)}</b> · <b>{dayText(place.firstFreezeDay)}</b>
-          </li>
-        ) : null}
-        <li>
-          <b>{areaText(view.areaSqFt)}</b>
-          {bed.site.faces ? `, faces ${bed.site.faces}` : ""}
-        </li>
-        <li title={`${view.ground.densityRaw.toFixed(1)}; 5 is set at mature spread`}>
-          density <b>{view.rows.length ? view.ground.density : "–"}</b> of 10
-        </li>
-        <li>
-          year score <b>{view.rows.length ? Math.round(view.season.score * 100) : "–"}</b>
-        </li>
-      </ul>
-      {place.dated ? null : (
-        <p className="notice alert">
-          {place.fault ?? "This place has no climate."} Until then the year shown is that of the reference climate, Wooster, Ohio.{" "}
-          <Link href={`/jobs/${job.id}/place`}>Set the place</Link>
-        </p>
-      )}
-
-      <details className="site screen-only" open={bed.rows.length === 0}>
-        <summary>Size and site</summary>
-        <SizeForm size={bed.size} change={(size) => send({ type: "size", size })} />
-        <SiteForm site={bed.site} change={(site) => send({ type: "site", site })} />
-        <div className="field notes-field">
-          <span className="soft small">Notes on the bed</span>
-          <TextField
-            label="Notes on the bed"
-            text={bed.notes}
-            read={textRead(5000)}
-            keep={(notes) => send({ type: "notes", notes })}
-            placeholder="what it borders, where it is seen from, what stays"
-          />
-        </div>
-      </details>
-      <p className="site-words">
-        {{ sun: "Full sun", part: "Part shade", shade: "Shade" }[bed.site.light]}, {bed.site.moisture} soil{bed.site.ph === null ? ", pH not tested" : `, pH ${bed.site.ph}`}; road
-        salt: {bed.site.salt}; deer: {bed.site.deer}.{bed.notes ? ` ${bed.notes}` : ""}
-      </p>
-
+      <BedFacts jobId={job.id} bed={bed} view={view} place={place} />
+      <SitePanel bed={bed} send={send} />
       <table className="plant-list" style={ruleStyle(freezeDays, today.day)}>
         <caption className="visually-hidden">Plant list with each plant's year</caption>
         <YearHead counts={view.counts} freezeDays={freezeDays} today={today.day} />
@@ -237,66 +167,19 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
             </tr>
           ) : null}
         </tbody>
-        <tfoot>
-          <tr className="foot-row">
-            <td colSpan={6}>
-              <PlantAdd jobId={job.id} freezeDays={freezeDays} add={addHit} />
-              <div className="foot-words">
-                <p>
-                  <label className="inline-label">
-                    Interest of the bed,{" "}
-                    <select className="screen-only" value={year} onChange={(event) => nextYear(event.target.value)} aria-label="Years after planting">
-                      {YEARS.map((y) => (
-                        <option key={y} value={y}>
-                          {y === 0 ? "at hand-over" : `year ${y}`}
-                        </option>
-                      ))}
-                    </select>
-                  </label>
-                  <span className="print-only">{year === 0 ? "at hand-over" : `year ${year}`}</span>, against its target.
-                </p>
-                {view.rows.length ? (
-                  <p>
-                    {bareWords.length ? (
-                      <>
-                        <b className="alert">Bare: {bareWords.join("; ")}.</b>{" "}
-                        <button type="button" className="plain" onClick={() => setFill(view.season.gaps.map((g) => g.index))}>
-                          See what would fill it here
-                        </button>
-                      </>
-                    ) : (
-                      <b>No half-month is bare.</b>
-                    )}
-                  </p>
-                ) : null}
-                <p className="row screen-only">
-                  {others.length ? (
-                    <button type="button" onClick={() => setCopying(true)}>
-                      Copy from another bed
-                    </button>
-                  ) : null}
-                  <Link className="button" href={`/jobs/${job.id}/pull?bed=${stored.id}`}>
-                    Pull list ({total.toLocaleString("en-US")} plants)
-                  </Link>
-                  <a className="button" href={`${path}/file`}>
-                    Save as a bed file
-                  </a>
-                  <Link className="button" href={`${path}/compare`}>
-                    Compare with another place
-                  </Link>
-                </p>
-              </div>
-            </td>
-            <td className="year-cell">
-              <InterestChart halfMonths={view.season.halfMonths} freezeDays={freezeDays} targets={job.targets} />
-              <div className="month-foot" aria-hidden="true">
-                {MONTHS.map((month) => (
-                  <span key={month}>{month.charAt(0)}</span>
-                ))}
-              </div>
-            </td>
-          </tr>
-        </tfoot>
+        <YearFoot
+          jobId={job.id}
+          path={path}
+          view={view}
+          targets={job.targets}
+          freezeDays={freezeDays}
+          year={year}
+          setYear={setYear}
+          hasOthers={others.length > 0}
+          showFill={setFill}
+          showCopy={() => setCopying(true)}
+          addHit={addHit}
+        />
       </table>
       <datalist id="sizes">
         {SIZES.map((size) => (
@@ -332,19 +215,7 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
           )}
         </section>
       </div>
-      <details className="figures-detail">
-        <summary>The year in figures</summary>
-        <InterestTable halfMonths={view.season.halfMonths} />
-        <p className="soft small">
-          Growing-season target {Math.round(job.targets.growing * 100)} % in flower or colored foliage (the flower cover above which preference was highest in Hoyle, Hitchmough and
-          Jorgensen 2017, Landscape and Urban Planning 164); winter {Math.round(job.targets.winter * 100)} % (common practice, no source). Green and evergreen backgrounds show pale
-          in the growing season: they do not count toward it.
-        </p>
-      </details>
-      <p className="cautions small">
-        Before anyone digs: call 811 and have buried lines marked. Keep trees clear of overhead lines and sight triangles as the local code says. Poisonous and thorny plants are
-        noted above; tell the client. Lift with two above 50 lb and with a machine above 100 lb. Check the state's list of regulated plants.
-      </p>
+      <YearFigures halfMonths={view.season.halfMonths} targets={job.targets} />
       <TitleBlock
         cells={[
           ["Job", job.name],

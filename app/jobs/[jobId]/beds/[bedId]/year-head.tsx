@@ -1,5 +1,5 @@
+import { MonthLetters } from "@/app/parts/month-letters";
 import type { Severity } from "@/lib/findings/finding";
-import { MONTHS } from "@/lib/plants/thirds";
 import { dayText } from "@/lib/season/sentence";
 
 /** Head of the list: columns, and the months over the strips with the freeze dates named. */
@@ -45,11 +45,7 @@ export function YearHead({ counts, freezeDays, today }: { counts: Readonly<Recor
                 </span>
               )}
             </div>
-            <div className="month-foot">
-              {MONTHS.map((month) => (
-                <span key={month}>{month.charAt(0)}</span>
-              ))}
-            </div>
+            <MonthLetters />
           </div>
         </th>
       </tr>

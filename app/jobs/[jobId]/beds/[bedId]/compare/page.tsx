@@ -53,6 +53,9 @@ export default async function ComparePage({ params, searchParams }: Params) {
         <Link href={path}>Back to the bed</Link>
       </div>
       <ComparePlaceForm values={values} fault={asked.fault ?? found.fault} path={`${path}/compare`} suggestions={suggestions} />
+      {other || bed.rows.length === 0 ? null : (
+        <p className="soft">Name another place to see why a list that does well here may fail there: both years of every plant, gaps, scores and hardiness side by side.</p>
+      )}
       {bed.rows.length === 0 ? <p className="soft">The bed has no plants yet: add some on its sheet, then come back.</p> : null}
       {other && bed.rows.length ? (
         <>
@@ -81,7 +84,7 @@ export default async function ComparePage({ params, searchParams }: Params) {
           ["Bed", bed.name],
           ["Here", here.label],
           ["There", other?.there.label ?? ""],
-          ["Zones", [here.place.zone, other?.place.zone ?? null].map((zone) => (zone === null ? "not set" : zoneText(zone))).join(", ")],
+          ["Zones", [here.place.zone, ...(other ? [other.place.zone] : [])].map((zone) => (zone === null ? "not set" : zoneText(zone))).join(", ")],
           ["Normals", NORMALS_PERIOD],
           ["Date", today().text],
         ].map(([label, value]) => [label ?? "", value ?? ""] as const)}

@@ -1,15 +1,16 @@
 "use client";
 
+import { memo } from "react";
 import { TextField } from "@/app/jobs/[jobId]/beds/[bedId]/text-field";
 import { lengthFromText, plantSizeText } from "@/lib/ground/length";
-import { monthName, type OpenRange, type PlantFilter, zoneWords } from "@/lib/papers/plant-filter";
+import { filterWrite, monthName, type OpenRange, type PlantFilter, zoneWords } from "@/lib/papers/plant-filter";
 import { zoneText } from "@/lib/place/zone";
 import { FEATURE_KINDS, KINDS, LIGHTS } from "@/lib/plants/vocabulary";
 import { CheckField, ChoiceField } from "./choice-field";
 import { ColorField } from "./color-field";
 import type { FinderPlace } from "./plant-finder";
 
-type Props = { readonly filter: PlantFilter; readonly change: (next: PlantFilter) => void; readonly place: FinderPlace };
+type Props = { readonly filter: PlantFilter; readonly set: (part: Partial<PlantFilter>) => void; readonly place: FinderPlace };
 
 const LIGHT_WORDS = { sun: "full sun", part: "part shade", shade: "shade" } as const;
 const ZONES = Array.from({ length: 13 }, (_, i) => i + 1);
@@ -35,9 +36,12 @@ function RangeField({ legend, range, keep }: { legend: string; range: OpenRange;
   );
 }
 
+const withoutWords = (filter: PlantFilter): string => filterWrite({ ...filter, q: "" });
+/** The words typed are not its business: it is not drawn anew for them. */
+const isSame = (a: Props, b: Props): boolean => a.set === b.set && a.place === b.place && withoutWords(a.filter) === withoutWords(b.filter);
+
 /** The filters a designer uses, in the order of a planting plan: what, where, how large, when in color, what it must stand. */
-export function FilterRail({ filter, change, place }: Props) {
-  const set = (part: Partial<PlantFilter>) => change({ ...filter, ...part });
+export const FilterRail = memo(function FilterRail({ filter, set, place }: Props) {
   const here = place.zone;
   const zones = here === null || ZONES.includes(here) ? ZONES : [here, ...ZONES];
   return (
@@ -112,4 +116,4 @@ export function FilterRail({ filter, change, place }: Props) {
       </div>
     </form>
   );
-}
+}, isSame);

@@ -38,7 +38,7 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
   const results = useRef<HTMLDivElement>(null);
   const [railOpen, setRailOpen] = useState(false);
   const { plants, failed, again } = usePlantList(address);
-  const { filter, change, settle, rows, showRows } = useFilterUrl();
+  const { filter, change, set, settle, rows, showRows } = useFilterUrl();
   const found = usePlantSearch(address, plants, filter.q);
   const year = usePlantYear(place.climate, plants);
   const native = useMemo(() => (place.native ? new Set(place.native) : null), [place.native]);
@@ -116,7 +116,7 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
         </div>
       </div>
       <div id="plants-rail" className={railOpen ? "rail open" : "rail"}>
-        <FilterRail filter={filter} change={change} place={place} />
+        <FilterRail filter={filter} set={set} place={place} />
       </div>
       <div className="finder-results" ref={results}>
         <div className="section-head">

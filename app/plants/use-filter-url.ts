@@ -17,6 +17,8 @@ export type FilterUrl = {
   readonly filter: PlantFilter;
   /** `typing`: one entry of the history for a whole query, written when the keys rest. */
   readonly change: (next: PlantFilter, typing?: boolean) => void;
+  /** Changes a part of the filter as it stands now. Stays the same function, so that what only uses it is not drawn anew while one types. */
+  readonly set: (part: Partial<PlantFilter>) => void;
   /** Writes what is still waiting: called when the search field is left. */
   readonly settle: () => void;
   /** Rows asked for beyond the first page, kept in the address for the way back. */
@@ -67,7 +69,11 @@ export function useFilterUrl(): FilterUrl {
     [write],
   );
 
+  const latest = useRef(filter);
+  latest.current = filter;
+  const set = useCallback((part: Partial<PlantFilter>) => change({ ...latest.current, ...part }), [change]);
+
   const rows = Number(params.get("rows")) || null;
   const showRows = useCallback((count: number) => window.history.replaceState(null, "", addressWith(written.current, count)), []);
-  return { filter, change, settle, rows, showRows };
+  return { filter, change, set, settle, rows, showRows };
 }

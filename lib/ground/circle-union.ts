@@ -57,6 +57,15 @@ function arcTerm(x: number, y: number, r: number, from: number, to: number): num
   return (r * (r * (to - from) + x * (Math.sin(to) - Math.sin(from)) - y * (Math.cos(to) - Math.cos(from)))) / 2;
 }
 
+/** Indexes of the circles in rows about a mean circle deep, each from left to right: neighbors lie near each other in memory too. */
+function centersInRows(centers: readonly Point[], radiiFt: ArrayLike<number>): Int32Array {
+  let sum = 0;
+  for (let i = 0; i < centers.length; i++) sum += radiiFt[i] ?? 0;
+  const rowFt = (2 * sum) / Math.max(1, centers.length) || 1;
+  const rows = Float64Array.from(centers, ([, y]) => Math.floor(y / rowFt));
+  return Int32Array.from(centers, (_, i) => i).sort((a, b) => (rows[a] ?? 0) - (rows[b] ?? 0) || (centers[a]?.[0] ?? 0) - (centers[b]?.[0] ?? 0) || a - b);
+}
+
 /**
  * A union made ready. Centers and largest radii in feet; the outline (null: not clipped) is simple, convex or not, either way round.
  * Relative error about 1e-12, the worse the smaller the part of a circle that counts. Cost: n log n for crowns that meet a bounded number of others.
@@ -64,17 +73,18 @@ function arcTerm(x: number, y: number, r: number, from: number, to: number): num
 export function circleUnion(centers: readonly Point[], largestFt: ArrayLike<number>, outline: Outline | null): CircleUnion {
   const origin = outline?.[0] ?? centers[0] ?? [0, 0];
   const count = centers.length;
-  const x = Float64Array.from(centers, ([cx]) => cx - origin[0]);
-  const y = Float64Array.from(centers, ([, cy]) => cy - origin[1]);
-  const largest = Float64Array.from(largestFt);
+  const order = centersInRows(centers, largestFt);
+  const x = Float64Array.from(order, (i) => (centers[i]?.[0] ?? 0) - origin[0]);
+  const y = Float64Array.from(order, (i) => (centers[i]?.[1] ?? 0) - origin[1]);
+  const largest = Float64Array.from(order, (i) => largestFt[i] ?? 0);
   const pairs = circlePairs(x, y, largest);
   const sides = outline ? bedSides(outline, origin) : null;
   const reach = sides ? sideReach(sides, x, y, largest) : null;
 
   /** Which circles count: those with a size that lie in no other one; of equal ones in one place the first. */
-  const standing = (radii: ArrayLike<number>, counts: ArrayLike<number> | undefined): Uint8Array => {
+  const standing = (radii: Float64Array, counts: ArrayLike<number> | undefined): Uint8Array => {
     const there = new Uint8Array(count);
-    for (let i = 0; i < count; i++) if ((radii[i] ?? 0) > 0 && (counts === undefined || counts[i])) there[i] = 1;
+    for (let i = 0; i < count; i++) if ((radii[i] ?? 0) > 0 && (counts === undefined || counts[order[i] ?? 0])) there[i] = 1;
     const alive = there.slice();
     for (let i = 0; i < count; i++) {
       if (!there[i]) continue;
@@ -107,7 +117,8 @@ export function circleUnion(centers: readonly Point[], largestFt: ArrayLike<numb
     return sidesHold(bed, bestX, bestY);
   };
 
-  const areaAt = (radii: ArrayLike<number>, counts?: ArrayLike<number>): number => {
+  const areaAt = (radiiFt: ArrayLike<number>, counts?: ArrayLike<number>): number => {
+    const radii = Float64Array.from(order, (i) => radiiFt[i] ?? 0);
     const alive = standing(radii, counts);
     const sideStretches: number[][] = sides ? Array.from(sides.ax, () => []) : [];
     const covered: number[] = [];
@@ -120,12 +131,25 @@ export function circleUnion(centers: readonly Point[], largestFt: ArrayLike<numb
       lost += Math.abs(sum) >= Math.abs(term) ? sum - next + term : term - next + sum;
       sum = next;
     };
-    for (let i = 0; i < count; i++) {
+    let [i, r, cx, cy, nearSides] = [0, 0, 0, 0, false];
+    const arc = (from: number, to: number) => {
+      if (to > from && (!sides || !nearSides || arcInside(sides, i, r, from, to))) add(arcTerm(cx, cy, r, from, to));
+    };
+    const stretch = (from: number, to: number) => {
+      let start = from;
+      for (const cut of cuts)
+        if (cut > start && cut < to) {
+          arc(start, cut);
+          start = cut;
+        }
+      arc(start, to);
+    };
+    for (i = 0; i < count; i++) {
       if (!alive[i]) continue;
-      const r = radii[i] ?? 0;
-      const cx = x[i] ?? 0;
-      const cy = y[i] ?? 0;
-      const nearSides = reach !== null && (reach.nearestFt[i] ?? 0) <= r * (1 + BEYOND_END);
+      r = radii[i] ?? 0;
+      cx = x[i] ?? 0;
+      cy = y[i] ?? 0;
+      nearSides = reach !== null && (reach.nearestFt[i] ?? 0) <= r * (1 + BEYOND_END);
       if (reach && !nearSides && !reach.inside[i]) continue;
       covered.length = 0;
       cuts.length = 0;
@@ -169,18 +193,6 @@ export function circleUnion(centers: readonly Point[], largestFt: ArrayLike<numb
         }
       intervalsSort(covered);
       if (cuts.length > 1) cuts.sort((a, b) => a - b);
-      const arc = (from: number, to: number) => {
-        if (to > from && (!sides || !nearSides || arcInside(sides, i, r, from, to))) add(arcTerm(cx, cy, r, from, to));
-      };
-      const stretch = (from: number, to: number) => {
-        let start = from;
-        for (const cut of cuts)
-          if (cut > start && cut < to) {
-            arc(start, cut);
-            start = cut;
-          }
-        arc(start, to);
-      };
       let open = 0;
       for (let k = 0; k < covered.length; k += 2) {
         const from = covered[k] ?? 0;

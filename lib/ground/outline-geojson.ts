@@ -1,4 +1,5 @@
 // Outlines from GeoJSON polygons (RFC 7946): bare geometries, features and collections of them. Degrees of longitude and latitude, or plain lengths.
+import { jsonFaultIndex } from "./json-fault";
 import type { Point } from "./outline";
 import { type DraftResult, draftEdge, faultAt, lineAt, type OutlineDraft } from "./outline-draft";
 
@@ -59,9 +60,8 @@ export function draftsFromGeojson(text: string): DraftResult {
   let value: unknown;
   try {
     value = JSON.parse(text);
-  } catch (error) {
-    const place = /position (\d+)/.exec(error instanceof Error ? error.message : "");
-    return faultAt(place ? lineAt(text, Number(place[1])) : null, "JSON", "The file is not sound JSON: a comma, quote or bracket is missing or too many there, or it is cut off.");
+  } catch {
+    return faultAt(lineAt(text, jsonFaultIndex(text)), "JSON", "The file is not sound JSON: a comma, quote or bracket is missing or too many there, or it is cut off.");
   }
   const found = polygonsIn(value, "", "polygon");
   if (typeof found === "string") return faultAt(null, "type", found);

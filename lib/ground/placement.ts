@@ -74,7 +74,6 @@ export function fillPoints({ outlines, spacingFt, grid, angle = 0, edgeShare = F
   const enough = Math.min(...outlines.map((outline) => quantityForArea(outlineArea(outline), spacingFt, grid)));
   let best: { count: number; startX: number; rows: { y: number; shift: number; runs: Run[] }[] } = { count: 0, startX: 0, rows: [] };
   for (const startY of gridStarts(lowY, highY, pitchY)) {
-    if (best.count >= enough) break;
     const rows: { y: number; shift: number; runs: Run[] }[] = [];
     for (let row = 0; startY + row * pitchY <= highY + 1e-9; row++) {
       const y = Math.min(startY + row * pitchY, highY);
@@ -85,14 +84,17 @@ export function fillPoints({ outlines, spacingFt, grid, angle = 0, edgeShare = F
       let count = 0;
       for (const { shift, runs } of rows) for (const run of runs) count += runPlaces(run, startX + shift, spacingFt).count;
       if (count > best.count) best = { count, startX, rows };
+      if (count >= enough) break;
     }
+    if (best.count >= enough) break;
   }
-  return best.rows.flatMap(({ y, shift, runs }) =>
-    runs.flatMap((run) => {
+  const points: Point[] = [];
+  for (const { y, shift, runs } of best.rows)
+    for (const run of runs) {
       const { first, count } = runPlaces(run, best.startX + shift, spacingFt);
-      return Array.from({ length: count }, (_, i) => pointTurned([best.startX + shift + (first + i) * spacingFt, y], angle));
-    }),
-  );
+      for (let i = 0; i < count; i++) points.push([best.startX + shift + (first + i) * spacingFt, y]);
+    }
+  return angle === 0 ? points : points.map((point) => pointTurned(point, angle));
 }
 
 /** Plants by which a fill of one outline may differ from its area divided by the plant's cell, either way: 0.5 (square) or 0.3 (triangular) a spacing of edge, and one. */

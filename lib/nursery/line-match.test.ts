@@ -32,6 +32,7 @@ describe("a name on a list", () => {
     ["QUER ALB", "Quercus alba"],
     ["Aster novae-angliae Purple Dome", "Symphyotrichum novae-angliae 'Purple Dome'"],
     ["1042 - Acer rubrum 'October Glory'", "Acer rubrum 'October Glory'"],
+    ["Acer rubrum var. ignotum 'October Glory'", "Acer rubrum 'October Glory'"],
     ["Acer rubrum (L.) Somebody 'October Glory'", "Acer rubrum 'October Glory'"],
   ])("passes as sure: %s", (written, name) => {
     expect(read(written)).toEqual([name, true]);

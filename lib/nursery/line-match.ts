@@ -1,4 +1,5 @@
 // From a line of a supplier's list to the plant it offers, its size, quantity and price, with what is sure and what a person should look at.
+import { isLatinLike } from "../plants/misspelling";
 import { matchName } from "../plants/name-match";
 import { nameWords } from "../plants/name-parse";
 import type { PlantDoc } from "../plants/plant-names";
@@ -112,6 +113,17 @@ function leavesCultivar(taxon: ListedPlant, text: string, epithets: ReadonlyMap<
   return nameWords(text).some((word) => word.length > 3 && !own.has(word) && epithets.get(taxon.genus)?.has(word));
 }
 
+/** "Acer palmatum var. dissectum 'Crimson Queen'": species and quoted epithet are the plant's own, and a rank that the accepted name leaves out stands between. */
+function quotesCultivar(taxon: ListedPlant, text: string): boolean {
+  const quoted = /\s['‘]([^'‘’].*?)['’](?=$|[\s,;)])/.exec(text);
+  if (!quoted) return false;
+  const words = nameWords(`'${quoted[1] ?? ""}'`);
+  const before = nameWords(text.slice(0, quoted.index));
+  const species = nameWords(taxon.botanical).slice(0, 2);
+  const own = [taxon.cultivar, taxon.tradeDesignation].some((name) => name !== null && nameWords(`'${name}'`).join(" ") === words.join(" "));
+  return own && species.length === 2 && species.every((word, i) => before[i] === word) && !(words.length === 1 && isLatinLike(words[0] ?? ""));
+}
+
 /**
  * Matches lines against plants. Built once for a list, since names repeat from size to size and are read once.
  * A name passes as sure when it is one of a plant's names, or shorthand that no other plant explains; a species that is not among the plants
@@ -132,7 +144,7 @@ export function lineMatcher<T extends ListedPlant>(
     const part = taxon !== undefined && match !== null && match.fallback === undefined && leavesCultivar(taxon, text, epithets);
     const whole: Reading | null = match && {
       taxonId: match.taxonId,
-      sure: match.sure && !match.fallback && !part,
+      sure: !match.fallback && !part && (match.sure || (taxon !== undefined && quotesCultivar(taxon, text))),
       fallback: match.fallback !== undefined || part,
       confidence: part ? match.confidence / 2 : match.confidence,
     };

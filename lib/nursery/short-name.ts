@@ -193,7 +193,7 @@ function formScore(form: Form, written: readonly ShortWord[], isKnown: (word: st
 function isAnchored(form: Form, written: readonly ShortWord[]): boolean {
   const [genus = "", ...nouns] = form.named === "common" ? ["", ...form.anchors] : form.anchors;
   const stands = (word: ShortWord, anchor: string) => anchor !== "" && wordFit(word, anchor, nothingKnown, true) > 0;
-  return written.some((word, i) => (i === 0 && stands(word, genus)) || word.text === genus || nouns.some((noun) => stands(word, noun)));
+  return written.some((word, i) => (i === 0 && stands(word, genus)) || (word.text === genus && !word.stop) || nouns.some((noun) => stands(word, noun)));
 }
 
 /**

@@ -20,6 +20,8 @@ describe("a size inside a name", () => {
     ["Panicum 'Heavy Metal' #1", "Panicum 'Heavy Metal'", "#1"],
     ["Allium 'Globemaster' 20+", "Allium 'Globemaster'", "20+"],
     ["Carex pensylvanica 50 plug", "Carex pensylvanica", "50 plug"],
+    ["FAGUS SYLV RIVERSII 2.5 BB", "FAGUS SYLV RIVERSII", "2.5 BB"],
+    ["ACER PALM EMPEROR 1 #7", "ACER PALM EMPEROR 1", "#7"],
     ["Acer rubrum", "Acer rubrum", ""],
     ["Carex", "Carex", ""],
     ["Buxus 'Green Velvet' – 15–18” B&B", "Buxus 'Green Velvet'", `15-18" B&B`],

@@ -33,13 +33,14 @@ const PATTERNS: readonly RegExp[] = [
   `${START}${LENGTH}${MEASURE}?(?: ?x ?${LENGTH}${MEASURE}?)?`,
   String.raw`${START}${NUMBER}(?: ?(?:-|\/|to\b) ?${NUMBER})? ?\+?${MEASURE}(?![\w'])`,
   String.raw`${START}(?:cal(?:iper)?|ht|hgt|height|spd|spread)\b[.:]? ?${NUMBER}(?: ?(?:-|\/|to\b) ?${NUMBER})? ?${UNIT}?`,
+  // Bare figures before a ball: "2.5 BB", "2-2.5 BB".
+  String.raw`${START}(?:\d{1,2}(?:\.\d+)? ?[-/] ?)?\d{1,2}(?:\.\d+)?\+? ?(?:b ?[&/] ?b|bb)(?![\w&'])\.?`,
   // Roots.
   String.raw`${START}(?:b ?(?:&|and|\+|n|\/) ?b|bb|balled(?: (?:and|&) burlapped)?|burlapped|wire baskets?|wb|b\.?\/?r\.?|bare ?-?root(?:ed)?|cont(?:ainer)?(?:ized|s)?|cg|potted|bulbs?|(?:root )?divisions?)(?![\w&'])\.?`,
   // Ages and bare ranges: 2-0, 2 yr, 18-24, 14/16.
   String.raw`${START}\d ?(?:yr|year)s?\b\.?(?: ?old)?`,
   String.raw`${START}\d{1,2}(?:\.\d+)? ?[-\/] ?\d{1,2}(?:\.\d+)?\+?(?![\w./'"-])`,
   String.raw`${START}\d{1,2}(?:\.\d+)?\/?\+(?![\w.])`,
-  String.raw`${START}\d{1,2}(?:\.\d+)?(?= *\uE002 *$)(?![\w.])`,
   // Forms and grades.
   String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\uE002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|staked|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\uE002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
 ].map((source) => new RegExp(source, "gi"));

@@ -30,18 +30,26 @@ export type Allocation = {
   /** Sum at the prices of the quantities taken; lots without a price count nothing. */
   readonly cents: number;
   readonly unpricedPlants: number;
-  /** All ways were looked at; false: a good answer, found by exchange. With price breaks and split groups the last cents are not proven. */
+  /** All ways were looked at; false: a good answer, found by exchange. Where groups are split, price breaks are not part of the proof. */
   readonly proven: boolean;
 };
 
 /** So many ways a taxon are looked at one by one. */
 const WAYS_MAX = 40_000;
+/** Where plants fall short every way asks for a flow of its own. */
+const SHORT_WAYS_MAX = 2_000;
 const EXCHANGE_ROUNDS = 20;
 /** A lot without a price is taken after those that have one. */
 const UNPRICED_CENTS = 10_000_000;
 
 type Option = { readonly lot: number; readonly cost: UnitCost; readonly steps: number };
-type Problem = { readonly needs: readonly Need[]; readonly lots: readonly Lot[]; readonly free: readonly number[]; readonly options: readonly (readonly Option[])[] };
+type Problem = {
+  readonly needs: readonly Need[];
+  readonly lots: readonly Lot[];
+  readonly free: readonly number[];
+  readonly options: readonly (readonly Option[])[];
+  readonly enough: boolean;
+};
 /** By group the lot that serves it alone, or null: it may be split. */
 type Choice = readonly (number | null)[];
 type Answer = { readonly short: number; readonly split: number; readonly cost: UnitCost; readonly shares: readonly (readonly number[])[] };
@@ -54,8 +62,22 @@ function optionOf(need: Need, lot: Lot, index: number, quantity: number): Option
   return { lot: index, steps, cost: [lot.owner.kind === "own" ? 0 : 1, Math.abs(steps), lotPriceCents(lot, quantity) ?? UNPRICED_CENTS] };
 }
 
-/** What a choice comes to; null where a lot that should serve a group alone has too few. */
-function answerOf({ needs, lots, free, options }: Problem, choice: Choice): Answer | null {
+/** Plants by group and lot: where `lot` is named the group takes from it alone, else from all that serve it. */
+function sharesByFlow({ needs, free, options }: Problem, groups: readonly number[], left: readonly number[], choice: Choice): number[][] {
+  const costs = groups.map((g) => free.map((_, l) => (choice[g] === null || choice[g] === l ? (options[g]?.find((option) => option.lot === l)?.cost ?? null) : null)));
+  return plantsShared(
+    groups.map((g) => needs[g]?.quantity ?? 0),
+    left,
+    costs,
+  );
+}
+
+/**
+ * What a choice comes to. Where there is enough, a group's one lot must serve it whole (null where it cannot);
+ * where plants fall short, it may serve a part.
+ */
+function answerOf(problem: Problem, choice: Choice): Answer | null {
+  const { needs, lots, free, options, enough } = problem;
   const left = [...free];
   const shares = needs.map(() => free.map(() => 0));
   const taken = free.map(() => 0);
@@ -68,17 +90,12 @@ function answerOf({ needs, lots, free, options }: Problem, choice: Choice): Answ
   };
   for (const [g, l] of choice.entries()) {
     const quantity = needs[g]?.quantity ?? 0;
-    if (l === null) open.push(g);
+    if (l === null || !enough) open.push(g);
     else if ((left[l] ?? 0) < quantity) return null;
     else give(g, l, quantity);
   }
   if (open.length) {
-    const costs = open.map((g) => free.map((_, l) => options[g]?.find((option) => option.lot === l)?.cost ?? null));
-    const shared = plantsShared(
-      open.map((g) => needs[g]?.quantity ?? 0),
-      left,
-      costs,
-    );
+    const shared = sharesByFlow(problem, open, left, choice);
     for (const [i, g] of open.entries()) for (const [l, quantity] of (shared[i] ?? []).entries()) if (quantity > 0) give(g, l, quantity);
   }
   let cost: UnitCost = [0, 0, 0];
@@ -99,7 +116,7 @@ const answerOrder = (a: Answer, b: Answer): number => a.short - b.short || a.spl
 
 /** Every way of giving each group one lot or leaving it to be split. */
 function bestOfAll(problem: Problem): Answer | null {
-  const { needs, options, free } = problem;
+  const { needs, options, free, enough } = problem;
   let best: Answer | null = null;
   const choice: (number | null)[] = needs.map(() => null);
   const left = [...free];
@@ -111,7 +128,7 @@ function bestOfAll(problem: Problem): Answer | null {
     }
     const quantity = needs[g]?.quantity ?? 0;
     for (const { lot } of options[g] ?? []) {
-      if ((left[lot] ?? 0) < quantity) continue;
+      if (enough && (left[lot] ?? 0) < quantity) continue;
       choice[g] = lot;
       left[lot] = (left[lot] ?? 0) - quantity;
       walk(g + 1);
@@ -162,9 +179,12 @@ function taxonAllocated(needs: readonly Need[], lots: readonly Lot[]): { served:
   const total = needs.reduce((sum, need) => sum + need.quantity, 0);
   const free = lots.map(lotFree);
   const options = needs.map((need) => lots.flatMap((lot, l) => optionOf(need, lot, l, Math.min(total, free[l] ?? 0)) ?? []));
-  const problem: Problem = { needs, lots, free, options };
+  const any: Choice = needs.map(() => null);
+  const all = answerOf({ needs, lots, free, options, enough: true }, any);
+  const problem: Problem = { needs, lots, free, options, enough: all?.short === 0 };
   const ways = options.reduce((product, own) => product * (own.length + 1), 1);
-  const answer = ways <= WAYS_MAX ? bestOfAll(problem) : bestByExchange(problem);
+  const proven = ways <= (problem.enough ? WAYS_MAX : SHORT_WAYS_MAX);
+  const answer = proven ? bestOfAll(problem) : bestByExchange(problem);
   const shares = answer?.shares ?? needs.map(() => free.map(() => 0));
   const taken = new Map<string, number>();
   lots.forEach((lot, l) => {
@@ -189,7 +209,7 @@ function taxonAllocated(needs: readonly Need[], lots: readonly Lot[]): { served:
     });
     return { key: need.key, picks, short: need.quantity - picks.reduce((sum, pick) => sum + pick.quantity, 0), alternatives };
   });
-  return { served, taken, proven: ways <= WAYS_MAX };
+  return { served, taken, proven };
 }
 
 /**

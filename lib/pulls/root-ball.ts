@@ -90,7 +90,7 @@ const BULB_LB = 0.15;
  * Pounds a cubic foot of the full cylinder of ball diameter and depth. Bluegrass Farms (bluegrassfarms.net, FAQ) prints weights of 78–90,
  * UF/IFAS (Field grown trees) of 46–62; 85 is the planning figure, since what is too heavy on the truck is worse than what is too light.
  */
-const BALL_LB_PER_CU_FT = { low: 46, likely: 85, high: 91 } as const;
+const BALL_LB_PER_CU_FT = { low: 45, likely: 85, high: 91 } as const;
 
 /** Read in a straight line; beyond its ends in the proportion of the end row. */
 function tableRead(table: Table, size: number): number {

@@ -23,7 +23,9 @@ function plant(id: string, startDay: number, endDay: number, heightFt = 4, color
   const season: TaxonSeason = {
     windows: [{ kind: "bloom", feature, drive: "heat", startDay, endDay, peakDay: (startDay + endDay) / 2, spreadDays: 5, degreeDays: null, sources: ["practice"] }],
     leaves: null,
-  } as TaxonSeason;
+    basis: "computed",
+    basisNote: null,
+  };
   return {
     taxon: {
       id,

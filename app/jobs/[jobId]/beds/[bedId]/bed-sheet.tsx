@@ -2,7 +2,7 @@
 
 import dynamic from "next/dynamic";
 import Link from "next/link";
-import { type CSSProperties, useCallback, useEffect, useMemo, useReducer, useState } from "react";
+import { type CSSProperties, useCallback, useEffect, useMemo, useReducer, useRef, useState } from "react";
 import type { PlantHit } from "@/app/api/plants/route";
 import { TitleBlock } from "@/app/parts/title-block";
 import type { Remedy } from "@/lib/findings/finding";
@@ -85,7 +85,11 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
   const { markStale } = save;
 
   // An edit this browser kept because it never reached the server comes back once, as a change that can be undone.
+  // Only once: a save refreshes the page's data, and what is kept then is the edit being made.
+  const restored = useRef(false);
   useEffect(() => {
+    if (restored.current) return;
+    restored.current = true;
     const kept = keptDraft(stored.id);
     if (!kept) return;
     send({ type: "replace", bed: kept.bed });

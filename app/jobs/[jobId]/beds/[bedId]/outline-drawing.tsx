@@ -27,12 +27,18 @@ function frameOf(points: Outline): Frame {
 /** Draws and edits the corners: drag them, or choose one and use the arrow keys (half a foot a step); a + adds a corner, Delete takes one out. */
 export function OutlineDrawing({ points, change }: { points: Outline; change: (points: Outline) => void }) {
   const box = useRef<HTMLDivElement>(null);
+  // Keys repeat faster than the screen redraws: the next step starts from here, not from what is drawn.
+  const latest = useRef(points);
+  latest.current = points;
   const [held, setHeld] = useState<number | null>(null);
   const [frame, setFrame] = useState(() => frameOf(points));
   const fault = outlineFault(points);
   const unit = frame.width / 100;
   const stand = ([x, y]: readonly [number, number]) => ({ left: `${(100 * (x - frame.x)) / frame.width}%`, top: `${(100 * (y - frame.y)) / frame.height}%` });
-  const move = (index: number, point: readonly [number, number]) => change(points.map((p, i) => (i === index ? point : p)));
+  const move = (index: number, point: readonly [number, number]) => {
+    latest.current = latest.current.map((p, i) => (i === index ? point : p));
+    change(latest.current);
+  };
   const drag = (event: PointerEvent) => {
     const area = box.current?.getBoundingClientRect();
     if (held === null || !area) return;
@@ -42,13 +48,14 @@ export function OutlineDrawing({ points, change }: { points: Outline; change: (p
     setHeld(null);
     setFrame(frameOf(points));
   };
-  const onKey = (index: number, p: readonly [number, number]) => (event: KeyboardEvent) => {
+  const onKey = (index: number) => (event: KeyboardEvent) => {
     const step = STEPS[event.key];
-    if (step) {
+    const p = latest.current[index];
+    if (step && p) {
       event.preventDefault();
       const next: readonly [number, number] = [p[0] + step[0], p[1] + step[1]];
       move(index, next);
-      setFrame(frameOf([...points, next]));
+      setFrame(frameOf(latest.current));
     } else if ((event.key === "Delete" || event.key === "Backspace") && points.length > 3) {
       event.preventDefault();
       change(points.filter((_, i) => i !== index));
@@ -109,7 +116,7 @@ export function OutlineDrawing({ points, change }: { points: Outline; change: (p
             className="corner"
             style={stand(point)}
             aria-label={`Corner ${index + 1} at ${point[0]} ft, ${point[1]} ft: arrows move it, Delete takes it out`}
-            onKeyDown={onKey(index, point)}
+            onKeyDown={onKey(index)}
             onPointerDown={(event) => {
               event.currentTarget.setPointerCapture(event.pointerId);
               setHeld(index);

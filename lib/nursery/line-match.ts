@@ -184,8 +184,9 @@ export function lineMatcher<T extends ListedPlant>(
       }
     }
     if (best?.sure) return { taxonId: best.taxonId, sure: true, candidates: [] };
-    const searched = searchPlants(index, text, CANDIDATES).map(({ taxon }) => taxon.id);
-    const candidates = [...new Set([...(best ? [best.taxonId] : []), ...others, ...searched])].slice(0, CANDIDATES);
+    const told = [...new Set([...(best ? [best.taxonId] : []), ...others])];
+    const searched = told.length < CANDIDATES ? searchPlants(index, text, CANDIDATES).map(({ taxon }) => taxon.id) : [];
+    const candidates = [...new Set([...told, ...searched])].slice(0, CANDIDATES);
     return { taxonId: best && !best.fallback ? best.taxonId : null, sure: false, candidates };
   }
 

@@ -27,8 +27,7 @@ export type Place = {
 
 /** "Burlington, VT 05401", as much of it as is known. */
 export function placeLabel(place: Pick<Place, "zip" | "town" | "state" | "lat" | "lon">): string {
+  const point = place.lat !== null && place.lon !== null && !place.zip && !place.town ? `${place.lat.toFixed(2)}, ${place.lon.toFixed(2)}` : "";
   const area = [place.state, place.zip].filter(Boolean).join(" ");
-  const label = [place.town, area].filter(Boolean).join(", ");
-  if (label) return label;
-  return place.lat !== null && place.lon !== null ? `${place.lat.toFixed(2)}, ${place.lon.toFixed(2)}` : "Place not set";
+  return [place.town, point, area].filter(Boolean).join(", ") || "Place not set";
 }

@@ -1,9 +1,22 @@
 import { describe, expect, it } from "vitest";
 import { SHRUB_SHARE_OF_CLEAR, STREET_CORNER, USUAL_CLEAR_FT } from "../../lib/ground/border";
 import { pairRoomFt } from "../../lib/ground/crowding";
+import { pairNeedFt } from "../../lib/ground/relax";
 import { borderRoomFt, EDGE_TOLERANCE_FT, TRUNK_FROM_PAVING_FT, thingRoomFt, treeFromWallFt, WINDOW_CLEAR_FT } from "../../lib/ground/room";
+import { spacingAimUsual, spacingForSpread } from "../../lib/ground/spacing";
 import { groundTaxon } from "../fixtures/ground-taxa";
-import { FROM_BUILDING, FROM_OVERHEAD_LINE, HALF_MATURE_WIDTH, PRACTICE, SIGHT_TRIANGLES, STREET_TREE, TREE_FROM_BUILDING, TREE_PAIR } from "./setbacks";
+import {
+  FROM_BUILDING,
+  FROM_OVERHEAD_LINE,
+  HALF_MATURE_WIDTH,
+  HALF_SPREADS,
+  PRACTICE,
+  SIGHT_TRIANGLES,
+  STREET_TREE,
+  STREET_TREE_SPACING,
+  TREE_FROM_BUILDING,
+  TREE_PAIR,
+} from "./setbacks";
 
 const tree = (heightFt: number, spreadFt: number) => ({ taxon: groundTaxon("tree", heightFt, spreadFt), extent: { heightFt, spreadFt } });
 const shrub = (heightFt: number, spreadFt: number) => ({ taxon: groundTaxon("shrub", heightFt, spreadFt), extent: { heightFt, spreadFt } });
@@ -91,6 +104,18 @@ describe("setbacks against published figures", () => {
   it("let two crowns overlap by half the narrower's radius, as Palisades Beautiful has it for street trees", () => {
     expect(pairRoomFt(20, 8)).toBe(TREE_PAIR.widerShare * 20 + TREE_PAIR.narrowerShare * 8);
     expect(pairRoomFt(8, 20)).toBe(pairRoomFt(20, 8));
+  });
+
+  it("space trees at the sum of half their mature spreads, as Marshalltown asks; large ones of 40 to 60 ft so stand as Syracuse and Des Plaines have them", () => {
+    const touching = (a: number, b: number) => pairNeedFt({ halfFt: a / 2, trunkFt: 1 }, { halfFt: b / 2, trunkFt: 1 });
+    expect(touching(40, 24)).toBe(HALF_SPREADS.share * (40 + 24));
+    for (const { size, leastFt, idealFt } of STREET_TREE_SPACING) {
+      if (size !== "large") continue;
+      for (const spread of [40, 50]) {
+        expect(spacingForSpread(spread, spacingAimUsual("tree"))).toBeGreaterThanOrEqual(leastFt);
+        expect(spacingForSpread(spread, spacingAimUsual("tree"))).toBeLessThanOrEqual(idealFt);
+      }
+    }
   });
 
   it("are practice, and marked so, for what no publication in hand gives", () => {

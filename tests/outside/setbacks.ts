@@ -20,7 +20,7 @@ export const FROM_BUILDING = [
 /** At least half the mature width from structures, overhead lines and property lines. */
 export const HALF_MATURE_WIDTH = { source: "Garden Center Ohio, Spacing (gardencenterohio.com/spacing)", share: 0.5 } as const;
 
-/** From the middle of an overhead line, by mature height. */
+/** From the middle of an overhead line, by mature height. Where a source says small, medium and large only, they are divided as Duck River divides them. */
 export const FROM_OVERHEAD_LINE = [
   {
     source: "Duck River EMC (dremc.com/the-right-tree-in-the-right-place)",
@@ -97,6 +97,19 @@ export const SIGHT_TRIANGLES = [
 
 /** Most that two trees may overlap: the radius of the wider and half that of the narrower apart. */
 export const TREE_PAIR = { source: "Palisades Beautiful (palisadesbeautiful.org/ggt-right-places.html)", widerShare: 1, narrowerShare: 0.5 } as const;
+
+/** Between street trees on center: large, medium and low ones, or any. */
+export const STREET_TREE_SPACING = [
+  { source: "City of Syracuse Parks (syracuse.ny.us/Parks/treePlanting(1).html)", size: "large", leastFt: 40, idealFt: 50 },
+  { source: "City of Syracuse Parks (syracuse.ny.us/Parks/treePlanting(1).html)", size: "medium", leastFt: 30, idealFt: 40 },
+  { source: "City of Syracuse Parks (syracuse.ny.us/Parks/treePlanting(1).html)", size: "low", leastFt: 25, idealFt: 30 },
+  { source: "Des Plaines IL (amlegal desplaines_il/0-0-0-5301)", size: "large", leastFt: 40, idealFt: 60 },
+  { source: "Los Angeles Bureau of Street Services, Tree Spacing Guidelines (bss.lacity.org)", size: "any", leastFt: 25, idealFt: 40 },
+] as const;
+/** Tree to tree at least the sum of half their mature spreads. */
+export const HALF_SPREADS = { source: "Marshalltown IA code, Ord. 15042, 2022 (amlegal marshalltown_ia/0-0-0-16248)", share: 0.5 } as const;
+/** Thorny plants from a public walk. Not yet asked by the program. */
+export const THORNS_FROM_WALK = { source: "Ogden UT code", awayFt: 10 } as const;
 
 /** Defaults of the program that no publication in hand gives: practice. */
 export const PRACTICE = {

@@ -156,7 +156,15 @@ export function bedOfFile(
   return { kind: "bed", bed: { name: file.name, size: bedSize, site: file.site, notes: file.notes, rows } };
 }
 
-type FilePlace = { zip?: string | null; town?: string; state?: string | null; lat?: number | null; lon?: number | null; elevationFt?: number | null; zone?: string | null } & Partial<PlaceSetting>;
+type FilePlace = {
+  zip?: string | null;
+  town?: string;
+  state?: string | null;
+  lat?: number | null;
+  lon?: number | null;
+  elevationFt?: number | null;
+  zone?: string | null;
+} & Partial<PlaceSetting>;
 
 const NORMAL = new Map<string, unknown>(Object.entries(NORMAL_SETTING));
 

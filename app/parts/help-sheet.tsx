@@ -4,7 +4,7 @@ import { useEffect, useRef } from "react";
 
 const KEYS: readonly (readonly [keys: string, does: string])[] = [
   ["?", "This sheet"],
-  ["/", "Add a plant: jump to the search"],
+  ["/", "Jump to the plant search"],
   ["Ctrl + Z", "Undo (⌘ Z on a Mac)"],
   ["Ctrl + Shift + Z", "Redo"],
   ["Enter", "Keep what you typed in a field"],

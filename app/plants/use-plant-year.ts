@@ -5,7 +5,7 @@ import type { Climate } from "@/lib/place/climate";
 import { placeYear } from "@/lib/place/place-year";
 import type { ListedPlant } from "@/lib/plants/plant-list";
 import { type MonthColor, monthColors } from "@/lib/season/month-colors";
-import { seasonOfFacts } from "@/lib/season/reference-window";
+import { taxonSeason } from "@/lib/season/taxon-season";
 import type { TaxonSeason } from "@/lib/season/window";
 
 export type PlantYear = { readonly seasonOf: (plant: ListedPlant) => TaxonSeason; readonly colorsOf: (plant: ListedPlant) => readonly MonthColor[] };
@@ -18,7 +18,7 @@ function plantYear(climate: Climate): PlantYear {
   const seasons = new Map<ListedPlant, TaxonSeason>();
   const colors = new Map<ListedPlant, readonly MonthColor[]>();
   const seasonOf = (plant: ListedPlant) => {
-    const kept = seasons.get(plant) ?? seasonOfFacts(plant, year);
+    const kept = seasons.get(plant) ?? taxonSeason(plant, year);
     seasons.set(plant, kept);
     return kept;
   };

@@ -15,12 +15,15 @@ const plant = (at: Point, halfFt: number, more: Partial<RelaxPlant> = {}): Relax
   rooms: [0.5, 0.5, 0.5, 0.5],
   ...more,
 });
-const at = fc.tuple(fc.double({ min: -3, max: 23, noNaN: true }), fc.double({ min: -3, max: 13, noNaN: true }));
+/** Different places half a foot apart, in and round the bed, also right on its edges. */
+const starts = fc
+  .uniqueArray(fc.integer({ min: 0, max: 52 * 32 - 1 }), { minLength: 2, maxLength: 12 })
+  .map((list) => list.map((k): Point => [(k % 52) / 2 - 3, Math.floor(k / 52) / 2 - 3]));
 
 describe("plants pushed apart", () => {
   it("have their spacing where there is plenty of room, and come into the bed", () => {
     fc.assert(
-      fc.property(fc.array(at, { minLength: 2, maxLength: 12 }), (places) => {
+      fc.property(starts, (places) => {
         const plants = places.map((place) => plant(place, 1));
         const after = plantsRelaxed(plants, plan);
         for (const [i, a] of after.entries()) {
@@ -30,6 +33,19 @@ describe("plants pushed apart", () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it("come apart also from one pile in a corner, outside or on the edge, to nine tenths", () => {
+    for (const pile of [[0, 0] as Point, [-2, -2] as Point, [20, 5] as Point]) {
+      const after = plantsRelaxed(
+        Array.from({ length: 9 }, () => plant(pile, 1)),
+        plan,
+      );
+      for (const [i, a] of after.entries()) {
+        expect(pointInOutline(a, plan.outline)).toBe(true);
+        for (const b of after.slice(i + 1)) expect(Math.hypot(a[0] - b[0], a[1] - b[1])).toBeGreaterThan(1.8);
+      }
+    }
   });
 
   it("stay where they are when they have room, and fixed ones always", () => {

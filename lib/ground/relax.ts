@@ -1,5 +1,5 @@
 // Plants pushed apart until each has its spacing, like people in a room: every pair that stands too near steps back by what is missing, and no one through a wall.
-import type { GroundPlan } from "./ground-plan";
+import { barrierNearest, type GroundPlan } from "./ground-plan";
 import { type Outline, type Point, pointInside } from "./outline";
 
 export type RelaxPlant = {
@@ -17,11 +17,12 @@ export type RelaxPlant = {
 
 const ROUNDS = 160;
 /** After so many rounds nothing is drawn home any more: only room counts. */
-const HOMEWARD_ROUNDS = 90;
+const HOMEWARD_ROUNDS = 80;
 const HOMEWARD_SHARE = 0.03;
 /** Rounds for which a list of near pairs is good, and how much farther it looks (feet). */
 const LIST_ROUNDS = 8;
 const LIST_MARGIN_FT = 1;
+const SKEW = 0.02;
 /** Asked a little more than needed, so that what is left over in the end is still enough. */
 const ASKED = 1.004;
 
@@ -53,39 +54,59 @@ function pairsNear(plants: readonly RelaxPlant[], x: Float64Array, y: Float64Arr
   return pairs;
 }
 
-/** A place pushed to where it has its room from every barrier, as far as one pass does it; plants outside come in. */
+/** A place pushed to where it has its room from every barrier, as far as one pass does it; plants outside come in first. */
 function placeKept(place: Point, rooms: readonly number[], plan: GroundPlan): Point {
-  let [x, y] = place;
-  let deepest = Number.POSITIVE_INFINITY;
-  let [nearX, nearY] = [x, y];
+  let [x, y] = placeInside(place, plan);
   for (const [b, barrier] of plan.barriers.entries()) {
     const room = ASKED * (rooms[b] ?? 0);
+    if (room <= 0) continue;
     for (const [[ax, ay], [bx, by]] of barrier.segments) {
-      const [dx, dy] = [bx - ax, by - ay];
+      const dx = bx - ax;
+      const dy = by - ay;
       const squared = dx * dx + dy * dy;
       const share = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared));
-      const [px, py] = [x - ax - share * dx, y - ay - share * dy];
+      const px = x - ax - share * dx;
+      const py = y - ay - share * dy;
       const away = Math.sqrt(px * px + py * py);
-      if (barrier.kind === "edge" && away < deepest) {
-        deepest = away;
-        [nearX, nearY] = [x - px, y - py];
-      }
       if (away >= room) continue;
-      if (barrier.kind === "edge" && !pointInside([x, y], plan.outline)) continue;
-      const [ux, uy] = away > 1e-9 ? [px / away, py / away] : [1, 0];
+      const [ux, uy] = away > 1e-9 ? [px / away, py / away] : offLine(x, y, dx, dy, plan.outline);
       x += ux * (room - away);
       y += uy * (room - away);
     }
   }
-  return pointInside([x, y], plan.outline) ? [x, y] : stepIn(x, y, nearX, nearY, plan.outline);
+  return placeInside([x, y], plan);
 }
 
-/** From outside to just within the nearest side. */
-function stepIn(x: number, y: number, nearX: number, nearY: number, outline: Outline): Point {
-  const away = Math.hypot(nearX - x, nearY - y);
-  const [ux, uy] = away > 1e-9 ? [(nearX - x) / away, (nearY - y) / away] : [0, 0];
-  const inner: Point = [nearX + 0.05 * ux, nearY + 0.05 * uy];
-  return pointInside(inner, outline) ? inner : [nearX, nearY];
+/** The direction off a line for a place right on it: into the bed, where that can be told. */
+function offLine(x: number, y: number, dx: number, dy: number, outline: Outline): Point {
+  const length = Math.hypot(dx, dy);
+  if (length === 0) return [1, 0];
+  const normal: Point = [-dy / length, dx / length];
+  return pointInside([x + 0.01 * normal[0], y + 0.01 * normal[1]], outline) ? normal : [-normal[0], -normal[1]];
+}
+
+/** The place itself where it is in the bed, else just within the nearest side. */
+function placeInside(place: Point, plan: GroundPlan): Point {
+  if (pointInside(place, plan.outline)) return place;
+  let best = { awayFt: Number.POSITIVE_INFINITY, at: place };
+  for (const barrier of plan.barriers) {
+    if (barrier.kind !== "edge") continue;
+    const near = barrierNearest(place, barrier);
+    if (near.awayFt < best.awayFt) best = near;
+  }
+  return stepIn(best.at[0], best.at[1], plan.outline);
+}
+
+/** Directions in which the inside is looked for at an edge, radians: past the corners of the compass, since beds lie along it. */
+const INWARD = Array.from({ length: 8 }, (_, i) => 0.3 + (i * Math.PI) / 4);
+
+/** From outside or the very edge to just within the nearest side; the edge itself where the bed is thinner than a hand there. */
+function stepIn(nearX: number, nearY: number, outline: Outline): Point {
+  for (const direction of INWARD) {
+    const inner: Point = [nearX + 0.05 * Math.cos(direction), nearY + 0.05 * Math.sin(direction)];
+    if (pointInside(inner, outline)) return inner;
+  }
+  return [nearX, nearY];
 }
 
 /**
@@ -116,7 +137,9 @@ export function plantsRelaxed(plants: readonly RelaxPlant[], plan: GroundPlan): 
       const shareOfI = a === Number.POSITIVE_INFINITY ? 0 : b === Number.POSITIVE_INFINITY ? 1 : b / (a + b);
       const push = (need - Math.min(away, Math.sqrt(dx * dx + dy * dy))) * 0.9;
       moved = Math.max(moved, push);
-      const [ux, uy] = [dx / away, dy / away];
+      // A hair off the straight line, this way and that, or a row would only ever push along itself.
+      const askew = SKEW * (((i + j + round) % 2) * 2 - 1);
+      const [ux, uy] = [(dx - askew * dy) / away, (dy + askew * dx) / away];
       x[i] = (x[i] ?? 0) - ux * push * shareOfI;
       y[i] = (y[i] ?? 0) - uy * push * shareOfI;
       x[j] = (x[j] ?? 0) + ux * push * (1 - shareOfI);

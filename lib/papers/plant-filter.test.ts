@@ -6,11 +6,11 @@ import { COLOR_FAMILIES } from "../plants/color-family";
 import { plantListDecode, plantListEncode } from "../plants/plant-list";
 import { FEATURE_KINDS, KINDS, LIGHTS } from "../plants/vocabulary";
 import { monthColors } from "../season/month-colors";
-import { seasonOfFacts } from "../season/reference-window";
+import { taxonSeason } from "../season/taxon-season";
 import { type FilterContext, filterParts, filterRead, filterWrite, NO_FILTER, type PlantFilter, plantFits, plantsByUse } from "./plant-filter";
 
 const plants = plantListDecode(plantListEncode(gardenTaxa(), { originOf: (t) => (t.kind === "conifer" ? "own" : "dataset"), symbolOf: (t) => t.usda }));
-const context: FilterContext = { native: new Set(["THOC2"]), colorsAt: (plant) => monthColors(seasonOfFacts(plant, REFERENCE_YEAR).windows) };
+const context: FilterContext = { native: new Set(["THOC2"]), colorsAt: (plant) => monthColors(taxonSeason(plant, REFERENCE_YEAR).windows) };
 const found = (filter: Partial<PlantFilter>): string[] => plants.filter((p) => plantFits(p, { ...NO_FILTER, ...filter }, context)).map((p) => p.tradeDesignation ?? p.genus);
 const ALL = ["Hydrangea", "Little Lime", "Pale Lantern", "× Heucherella", "Thuja"];
 

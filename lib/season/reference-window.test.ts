@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { gardenTaxa } from "../../tests/fixtures/garden-taxa";
 import { placeYear } from "../place/place-year";
 import { REFERENCE_CLIMATE, REFERENCE_YEAR } from "../place/reference";
-import { referenceFeature, referenceLeaves, seasonOfFacts } from "./reference-window";
+import { referenceFeature, referenceLeaves } from "./reference-window";
 import { taxonSeason } from "./taxon-season";
 
 /** The reference climate made warmer or colder all year, and moved north or south. */
@@ -21,13 +21,13 @@ describe("what was seen at a place, brought to the reference climate", () => {
       const season = taxonSeason(taxon, place);
       const leaves = season.leaves && taxon.leaves ? referenceLeaves(season.leaves, place) : null;
       if (leaves && season.leaves) {
-        const back = seasonOfFacts({ leaves, features: [] }, place).leaves;
+        const back = taxonSeason({ leaves, features: [] }, place).leaves;
         expect(apart(back?.onDay ?? 0, season.leaves.onDay)).toBeLessThanOrEqual(1);
         expect(apart(back?.offDay ?? 0, season.leaves.offDay)).toBeLessThanOrEqual(1);
       }
       for (const { feature, startDay, endDay } of season.windows) {
         const reference = referenceFeature({ ...feature, startDay, endDay }, leaves, place);
-        const [back] = seasonOfFacts({ leaves, features: [reference] }, place).windows;
+        const [back] = taxonSeason({ leaves, features: [reference] }, place).windows;
         expect(apart(back?.startDay ?? 0, startDay), `${taxon.name} ${feature.kind} start`).toBeLessThanOrEqual(1);
         expect(apart(back?.endDay ?? 0, endDay), `${taxon.name} ${feature.kind} end`).toBeLessThanOrEqual(1);
       }

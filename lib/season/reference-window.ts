@@ -3,15 +3,10 @@ import { DAYS } from "../place/harmonic";
 import type { PlaceYear } from "../place/place-year";
 import type { Feature, Taxon } from "../plants/taxon";
 import { thirdOfDay } from "../plants/thirds";
-import { taxonSeason } from "./taxon-season";
+import { type DatedFacts, taxonSeason } from "./taxon-season";
 import type { TaxonSeason } from "./window";
 
-/** All that dates a taxon. */
-export type SeasonFacts = Pick<Taxon, "leaves" | "features">;
 export type Leaves = NonNullable<Taxon["leaves"]>;
-
-/** `taxonSeason` reads leaves and features only; what has no more than these (a plant of the list, a single feature) is dated by the same code. */
-export const seasonOfFacts = taxonSeason as (facts: SeasonFacts, place: PlaceYear) => TaxonSeason;
 
 const STEPS = 14;
 const SCAN_DAYS = 90;
@@ -43,7 +38,7 @@ function daysCarriedTo(forward: (days: number) => number, seen: number, guess: n
 /** Leaf-out and leaf-drop at the reference climate of leaves seen at a place (days of year 1–365). */
 export function referenceLeaves(seen: Leaves, place: PlaceYear): Leaves {
   if (place.noBasis !== null) return seen;
-  const carried = (leaves: Leaves): Leaves => seasonOfFacts({ leaves, features: [] }, place).leaves ?? leaves;
+  const carried = (leaves: Leaves): Leaves => taxonSeason({ leaves, features: [] }, place).leaves ?? leaves;
   const length = apart(seen.offDay, seen.onDay);
   const onDay = wrap(daysCarriedTo((day) => carried({ onDay: wrap(day), offDay: wrap(day + length) }).onDay, seen.onDay, seen.onDay));
   const offDay = wrap(daysCarriedTo((day) => carried({ onDay, offDay: wrap(day) }).offDay, seen.offDay, seen.offDay));
@@ -60,7 +55,7 @@ export function referenceFeature(seen: Feature, leaves: Taxon["leaves"], place: 
   const feature: Feature = { ...rest, degreeDays: null };
   if (place.noBasis !== null || seen.drive === "always") return feature;
   const carried = (startDay: number, endDay: number) => {
-    const [window] = seasonOfFacts({ leaves, features: [{ ...feature, startDay, endDay }] }, place).windows;
+    const [window] = taxonSeason({ leaves, features: [{ ...feature, startDay, endDay }] }, place).windows;
     return window ?? { startDay, endDay };
   };
   const length = (seen.endDay - seen.startDay + DAYS) % DAYS;

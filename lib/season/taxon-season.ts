@@ -33,6 +33,8 @@ const REFERENCE_MONTHS_SPREAD = 15;
 
 /** The place and the model its dates are carried with. */
 type Carry = { readonly place: PlaceYear; readonly model: CarryModel };
+/** What of a taxon has a date. */
+export type DatedFacts = Pick<Taxon, "leaves" | "features">;
 type Span = { readonly start: number; readonly end: number };
 type Leaves = { readonly on: number; readonly off: number; readonly referenceOn: number; readonly referenceOff: number };
 
@@ -48,7 +50,7 @@ function leafOffDay(offDay: number, carry: Carry): number {
   return offDay + coolingShift(carry.place, carry.model);
 }
 
-function leavesAt(taxon: Taxon, carry: Carry): Leaves | null {
+function leavesAt(taxon: DatedFacts, carry: Carry): Leaves | null {
   if (!taxon.leaves) return null;
   const { onDay, offDay } = taxon.leaves;
   const nextYear = offDay < onDay ? DAYS : 0;
@@ -176,7 +178,7 @@ function featureWindow(feature: Feature, leaves: Leaves | null, carry: Carry): S
  * but for onsets that a published degree-day figure dates, and for foliage and bark, which keep to the leaves' own dates.
  * Where the model has no basis (tropics, southern hemisphere) the windows are the reference's, and `basis` says so.
  */
-export function taxonSeason(taxon: Taxon, place: PlaceYear, model: CarryModel = CARRY_MODEL): TaxonSeason {
+export function taxonSeason(taxon: DatedFacts, place: PlaceYear, model: CarryModel = CARRY_MODEL): TaxonSeason {
   const carry = { place, model };
   const computed = place.noBasis === null;
   const leaves = computed ? leavesAt(taxon, carry) : null;

@@ -1,5 +1,6 @@
 "use client";
 
+import Link from "next/link";
 import { type DragEvent, type KeyboardEvent, useState } from "react";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { WindowList } from "@/app/parts/window-list";
@@ -114,7 +115,8 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
           <p className="small soft">
             {byArea ? `${quantity} plants on a triangular grid. ` : ""}
             Grows {plantSizeRangeText(placed.taxon.heightFt)} high, {plantSizeRangeText(placed.taxon.spreadFt)} wide in about {placed.taxon.matureYears} years;{" "}
-            {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")}; {placed.taxon.moisture.join(", ")} soil.
+            {zones(placed.taxon.zoneLow, placed.taxon.zoneHigh)}; {placed.taxon.light.join(", ")}; {placed.taxon.moisture.join(", ")} soil.{" "}
+            <Link href={`/plants/${placed.taxon.id}`}>All about it</Link>
           </p>
           <WindowList season={placed.season} />
         </>

@@ -3,8 +3,7 @@ import { DAYS } from "../place/harmonic";
 import type { PlaceYear } from "../place/place-year";
 import type { Feature, Taxon } from "../plants/taxon";
 import { thirdOfDay } from "../plants/thirds";
-import { type DatedFacts, taxonSeason } from "./taxon-season";
-import type { TaxonSeason } from "./window";
+import { taxonSeason } from "./taxon-season";
 
 export type Leaves = NonNullable<Taxon["leaves"]>;
 

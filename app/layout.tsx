@@ -7,6 +7,7 @@ import "@fontsource/source-serif-4/latin-600.css";
 import "@fontsource/source-sans-3/latin-400.css";
 import "@fontsource/source-sans-3/latin-600.css";
 import "./styles/base.css";
+import "./styles/layout.css";
 import "./styles/sheet.css";
 import "./styles/outline.css";
 import "./styles/findings.css";

@@ -11,7 +11,7 @@ export const density: Check = {
     if (!rows.length) return [];
     const figure = `Planting density ${d.label} of 10 (${d.raw.toFixed(1)}; 5 is set at mature spread): ${d.words}`;
     const finding = (severity: "fix" | "consider", advice: string) => [{ severity, rowId: null, plant: null, message: `${figure} ${advice}`, remedy: null }];
-    if (d.raw >= HARD) return finding("fix", "Take plants out or widen their spacing; about half will have to go within a few years.");
+    if (d.raw >= HARD) return finding("fix", `Take out about ${Math.round((1 - 5 / d.raw) * 100)} % of them or widen their spacing; else they will have to go within a few years.`);
     if (d.raw >= FULL) return finding("consider", "Agree now with the client who thins it, and when.");
     if (d.raw < THIN) return finding("consider", "Bare mulch will show for years: add plants or a groundcover, or make the bed smaller.");
     return [];

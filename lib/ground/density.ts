@@ -28,6 +28,9 @@ const STEPS = [
   "about twice what will finally fit: every second plant will have to go.",
 ] as const;
 
+/** Raw figure from which the words give the multiple instead of the step. */
+const BEYOND_SCALE = 12;
+
 /** Square feet that one plant takes when grown: √3/2 · (mature spread)². */
 export function plantTakenSqFt(taxon: GroundTaxon): number {
   return plantCellSqFt(matureGroundSpread(taxon), "triangular");
@@ -42,7 +45,9 @@ export function densityWords(label: number): string {
 export function densityOfTaken(plantableSqFt: number, takenSqFt: number): Density {
   const raw = plantableSqFt > 0 ? (5 * takenSqFt) / plantableSqFt : 0;
   const label = Math.min(10, Math.max(1, Math.round(raw)));
-  return { raw, label, words: densityWords(label), takenSqFt };
+  // The scale ends at ten, beds do not: far beyond it the multiple says more than the step.
+  const words = raw >= BEYOND_SCALE ? `${(raw / 5).toFixed(1)} times what will finally fit: most of the plants will have to go.` : densityWords(label);
+  return { raw, label, words, takenSqFt };
 }
 
 /**

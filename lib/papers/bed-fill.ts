@@ -1,7 +1,8 @@
 // What would fill bare half-months here: every taxon of the dataset tried against the bed, by the same figures as the chart.
 import type { Bed } from "../ground/bed";
 import { bedRowAreas } from "../ground/bed-ground";
-import { bedSizeArea } from "../ground/bed-size";
+import { bedSizeArea, bedSizeOutline } from "../ground/bed-size";
+import type { Outline } from "../ground/outline";
 import type { Taxon } from "../plants/taxon";
 import { LIGHTS, MOISTURES } from "../plants/vocabulary";
 import { HALF_MONTHS } from "../season/half-months";
@@ -22,6 +23,8 @@ export type FillOffer = {
   readonly sentence: string;
 };
 
+/** A plant wider than this share of the bed's narrow side leaves no room for what stands before it (common practice, no source). */
+const WIDEST_SHARE = 0.75;
 const SHARE_MAX = 0.25;
 const GROUP = 3;
 const OFFERS = 12;
@@ -41,6 +44,12 @@ export function taxonSuits(taxon: Taxon, site: Bed["site"], place: Pick<ViewPlac
   if (site.salt !== "none" && taxon.salt === "low") return false;
   if (site.salt === "heavy" && taxon.salt !== "high") return false;
   return site.deer === "none" || taxon.deer === "rarely" || (site.deer === "some" && taxon.deer === "sometimes");
+}
+
+/** The shorter side of the box around an outline, feet. */
+function narrowSideFt(outline: Outline): number {
+  const side = (axis: 0 | 1) => Math.max(...outline.map((p) => p[axis])) - Math.min(...outline.map((p) => p[axis]));
+  return Math.min(side(0), side(1));
 }
 
 /** Mean interest of one plant in a half-month, 0–1. */
@@ -68,12 +77,12 @@ export function bedFill(
 ): FillOffer[] {
   const ground = bedSizeArea(bed.size);
   const present = new Set(bed.rows.map((row) => row.taxonId));
-  const narrow = bed.size.by === "rectangle" ? Math.min(bed.size.lengthFt, bed.size.widthFt) : Math.sqrt(ground);
+  const widest = WIDEST_SHARE * narrowSideFt(bedSizeOutline(bed.size));
   const offers: (FillOffer & { readonly rank: number })[] = [];
   for (const placed of taxa) {
     const { taxon } = placed;
     if (present.has(taxon.id) || !taxonSuits(taxon, bed.site, place)) continue;
-    if ((taxon.spreadFt[0] + taxon.spreadFt[1]) / 2 > narrow * 1.1) continue;
+    if ((taxon.spreadFt[0] + taxon.spreadFt[1]) / 2 > widest) continue;
     const gives = wanted.map((index) => halfInterest(placed, index, place));
     const least = Math.min(...gives);
     const mean = gives.reduce((a, b) => a + b, 0) / gives.length;

@@ -34,6 +34,7 @@ export default function Layout({ children }: { children: ReactNode }) {
           </Link>
           <nav aria-label="Main" className="row small">
             <Link href="/">Jobs</Link>
+            <Link href="/nursery">Nursery</Link>
             <Link href="/plants">Plants</Link>
             <Link href="/about">Data and cautions</Link>
             <HelpSheet />

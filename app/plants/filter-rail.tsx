@@ -113,6 +113,7 @@ export const FilterRail = memo(function FilterRail({ filter, set, place }: Props
         {place.native ? <CheckField label={`native to ${place.state}`} on={filter.native} change={(native) => set({ native })} /> : null}
         <CheckField label="free of toxic parts" on={filter.toxicFree} change={(toxicFree) => set({ toxicFree })} />
         <CheckField label="own and corrected" on={filter.own} change={(own) => set({ own })} />
+        <CheckField label="On hand" on={filter.onHand} change={(onHand) => set({ onHand })} />
       </div>
     </form>
   );

@@ -14,6 +14,7 @@ type Props = {
   readonly rows: number;
   readonly former: ReadonlyMap<string, string> | null;
   readonly uses: Readonly<Record<string, number>>;
+  readonly onHand: Readonly<Record<string, number>>;
   readonly place: FinderPlace;
   readonly seasonOf: (plant: ListedPlant) => TaxonSeason;
   readonly hrefOf: (plant: ListedPlant) => string;
@@ -22,7 +23,7 @@ type Props = {
 const across = (day: number | null): string => (day === null ? "-10px" : `${((100 * day) / 365).toFixed(2)}%`);
 
 /** The results: one table, a row a plant, its year in the same row, months ruled through all. */
-export function FoundList({ plants, rows, former, uses, place, seasonOf, hrefOf }: Props) {
+export function FoundList({ plants, rows, former, uses, onHand, place, seasonOf, hrefOf }: Props) {
   const { lastFreezeDay, firstFreezeDay } = place;
   const lines = { "--last-freeze": across(lastFreezeDay), "--first-freeze": across(firstFreezeDay) } as CSSProperties;
   const table = (
@@ -63,6 +64,7 @@ export function FoundList({ plants, rows, former, uses, place, seasonOf, hrefOf 
             plant={plant}
             former={former?.get(plant.id) ?? null}
             uses={uses[plant.id] ?? 0}
+            onHand={onHand[plant.id] ?? 0}
             href={hrefOf(plant)}
             season={seasonOf(plant)}
             lastFreezeDay={lastFreezeDay}

@@ -14,6 +14,8 @@ type Props = {
   readonly plant: ListedPlant;
   readonly former: string | null;
   readonly uses: number;
+  /** Plants of it in the firm's lots. */
+  readonly onHand: number;
   readonly href: string;
   readonly season: TaxonSeason;
   readonly lastFreezeDay: number | null;
@@ -21,13 +23,14 @@ type Props = {
 };
 
 /** One plant found. Kept as drawn while its figures stay the same: typing redraws only what changes. */
-export const FoundRow = memo(function FoundRow({ plant, former, uses, href, season, lastFreezeDay, firstFreezeDay }: Props) {
+export const FoundRow = memo(function FoundRow({ plant, former, uses, onHand, href, season, lastFreezeDay, firstFreezeDay }: Props) {
   const marks = useMemo(() => yearStrip(season, { lastFreezeDay, firstFreezeDay }), [season, lastFreezeDay, firstFreezeDay]);
   const second = [
     plant.commonNames[0],
     former ? `was ${former}` : "",
     plant.origin === "own" ? "your own" : plant.origin === "corrected" ? "corrected here" : "",
     uses ? `in ${uses} ${uses === 1 ? "bed" : "beds"}` : "",
+    onHand ? `${onHand.toLocaleString("en-US")} on hand` : "",
   ].filter(Boolean);
   return (
     <tr>

@@ -4,6 +4,7 @@ import { preload } from "react-dom";
 import { TitleBlock } from "@/app/parts/title-block";
 import { NORMALS_PERIOD } from "@/lib/place/station";
 import { zoneText } from "@/lib/place/zone";
+import { onHandByTaxon } from "@/lib/server/lots";
 import { nativeSymbols } from "@/lib/server/native-states";
 import { plantListAddress } from "@/lib/server/plant-list-response";
 import { plantPlaces } from "@/lib/server/plant-places";
@@ -21,7 +22,13 @@ type Props = { searchParams: Promise<Record<string, string | string[] | undefine
 
 export default async function PlantsPage({ searchParams }: Props) {
   const { place: asked } = await searchParams;
-  const [{ choices, chosen }, address, uses, held] = await Promise.all([plantPlaces(typeof asked === "string" ? asked : null), plantListAddress(), plantUses(), taxaHeld()]);
+  const [{ choices, chosen }, address, uses, onHand, held] = await Promise.all([
+    plantPlaces(typeof asked === "string" ? asked : null),
+    plantListAddress(),
+    plantUses(),
+    onHandByTaxon(),
+    taxaHeld(),
+  ]);
   preload(address, { as: "fetch", crossOrigin: "anonymous" });
   const { viewPlace } = chosen;
   return (
@@ -43,6 +50,7 @@ export default async function PlantsPage({ searchParams }: Props) {
       <PlantFinder
         address={address}
         uses={uses}
+        onHand={onHand}
         place={{
           key: chosen.key,
           label: chosen.label,

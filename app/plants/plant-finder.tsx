@@ -27,12 +27,21 @@ export type FinderPlace = {
   readonly native: readonly string[] | null;
 };
 
+type Props = {
+  readonly address: string;
+  /** Rows of beds by plant id. */
+  readonly uses: Readonly<Record<string, number>>;
+  /** Plants in the firm's lots by plant id; comes with the page, not with the list, so that a count shows at once. */
+  readonly onHand: Readonly<Record<string, number>>;
+  readonly place: FinderPlace;
+};
+
 const PAGE = 60;
 const SCREENFUL = 14;
 const isTyping = (target: EventTarget | null) => target instanceof HTMLElement && target.matches("input, textarea, select");
 
 /** Search as one types, filters beside it, results with their years. Everything runs here; the list is fetched once. */
-export function PlantFinder({ address, uses, place }: { address: string; uses: Readonly<Record<string, number>>; place: FinderPlace }) {
+export function PlantFinder({ address, uses, onHand, place }: Props) {
   const router = useRouter();
   const input = useRef<HTMLInputElement>(null);
   const results = useRef<HTMLDivElement>(null);
@@ -42,7 +51,7 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
   const found = usePlantSearch(address, plants, filter.q);
   const year = usePlantYear(place.climate, plants);
   const native = useMemo(() => (place.native ? new Set(place.native) : null), [place.native]);
-  const fits = useCallback((plant: ListedPlant, by: PlantFilter) => plantFits(plant, by, { native, colorsAt: year.colorsOf }), [native, year]);
+  const fits = useCallback((plant: ListedPlant, by: PlantFilter) => plantFits(plant, by, { native, colorsAt: year.colorsOf, onHand }), [native, year, onHand]);
 
   const ordered = useMemo(() => (plants ? plantsByUse(plants, uses) : []), [plants, uses]);
   // What the words find (or all plants, most used first); then what of it fits.
@@ -134,7 +143,9 @@ export function PlantFinder({ address, uses, place }: { address: string; uses: R
           </p>
         ) : null}
         {settled && shown.length === 0 && plants ? <NothingFound filter={filter} parts={parts} called={called} fits={fits} change={change} /> : null}
-        {shown.length ? <FoundList plants={drawn} rows={page.length} former={found?.former ?? null} uses={uses} place={place} seasonOf={year.seasonOf} hrefOf={hrefOf} /> : null}
+        {shown.length ? (
+          <FoundList plants={drawn} rows={page.length} former={found?.former ?? null} uses={uses} onHand={onHand} place={place} seasonOf={year.seasonOf} hrefOf={hrefOf} />
+        ) : null}
         {shown.length > count ? (
           <p>
             <button type="button" onClick={() => showRows(count + PAGE)}>

@@ -10,7 +10,8 @@ import { taxonSeason } from "../season/taxon-season";
 import { type FilterContext, filterParts, filterRead, filterWrite, NO_FILTER, type PlantFilter, plantFits, plantsByUse } from "./plant-filter";
 
 const plants = plantListDecode(plantListEncode(gardenTaxa(), { originOf: (t) => (t.kind === "conifer" ? "own" : "dataset"), symbolOf: (t) => t.usda }));
-const context: FilterContext = { native: new Set(["THOC2"]), colorsAt: (plant) => monthColors(taxonSeason(plant, REFERENCE_YEAR).windows) };
+const onHand = Object.fromEntries(plants.flatMap((p) => (p.kind === "conifer" ? [[p.id, 12]] : [])));
+const context: FilterContext = { native: new Set(["THOC2"]), colorsAt: (plant) => monthColors(taxonSeason(plant, REFERENCE_YEAR).windows), onHand };
 const found = (filter: Partial<PlantFilter>): string[] => plants.filter((p) => plantFits(p, { ...NO_FILTER, ...filter }, context)).map((p) => p.tradeDesignation ?? p.genus);
 const ALL = ["Hydrangea", "Little Lime", "Pale Lantern", "× Heucherella", "Thuja"];
 
@@ -34,6 +35,7 @@ const filters: fc.Arbitrary<PlantFilter> = fc.record({
   wet: optional(fc.constantFrom("brief" as const, "yes" as const)),
   toxicFree: fc.boolean(),
   own: fc.boolean(),
+  onHand: fc.boolean(),
 });
 
 describe("the filter in the address", () => {
@@ -71,6 +73,7 @@ describe("what fits", () => {
     ["wet feet", { wet: "brief" }, ["Pale Lantern"]],
     ["no toxic parts", { toxicFree: true }, ["× Heucherella", "Thuja"]],
     ["one's own", { own: true }, ["Thuja"]],
+    ["what is on hand", { onHand: true }, ["Thuja"]],
     ["a feature", { feature: "summer foliage" }, ["× Heucherella"]],
     ["a color, also one that it turns to", { colors: ["pink"] }, ALL.slice(0, 4)],
     ["a color of that feature", { colors: ["pink"], feature: "summer foliage" }, []],
@@ -87,10 +90,17 @@ describe("what fits", () => {
             Object.entries(b).filter(([key]) => !["kinds", "colors", "height", "spread", "zone", "light", "month", "feature", "deer", "salt", "wet"].includes(key)),
           ),
         };
-        const stricter = { ...both, evergreen: a.evergreen || b.evergreen, native: a.native || b.native, toxicFree: a.toxicFree || b.toxicFree, own: a.own || b.own };
+        const stricter = {
+          ...both,
+          evergreen: a.evergreen || b.evergreen,
+          native: a.native || b.native,
+          toxicFree: a.toxicFree || b.toxicFree,
+          own: a.own || b.own,
+          onHand: a.onHand || b.onHand,
+        };
         for (const plant of plants)
           if (plantFits(plant, stricter, context))
-            expect(plantFits(plant, { ...stricter, evergreen: a.evergreen, native: a.native, toxicFree: a.toxicFree, own: a.own }, context)).toBe(true);
+            expect(plantFits(plant, { ...stricter, evergreen: a.evergreen, native: a.native, toxicFree: a.toxicFree, own: a.own, onHand: a.onHand }, context)).toBe(true);
       }),
     );
   });

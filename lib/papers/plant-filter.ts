@@ -33,6 +33,8 @@ export type PlantFilter = {
   readonly toxicFree: boolean;
   /** Only the user's own plants and those corrected here. */
   readonly own: boolean;
+  /** Only plants of which the firm has some on hand. */
+  readonly onHand: boolean;
 };
 
 export const NO_FILTER: PlantFilter = {
@@ -52,6 +54,7 @@ export const NO_FILTER: PlantFilter = {
   wet: null,
   toxicFree: false,
   own: false,
+  onHand: false,
 };
 
 const among = <T extends string>(words: readonly T[], text: string | null): T | null => words.find((w) => w === text) ?? null;
@@ -86,6 +89,7 @@ export function filterRead(params: { readonly get: (name: string) => string | nu
     wet: among(["brief", "yes"] as const, params.get("wet")),
     toxicFree: params.get("harmless") !== null,
     own: params.get("own") !== null,
+    onHand: params.get("onhand") !== null,
   };
 }
 
@@ -114,15 +118,18 @@ export function filterWrite(filter: PlantFilter): string {
   set("wet", filter.wet);
   mark("harmless", filter.toxicFree);
   mark("own", filter.own);
+  mark("onhand", filter.onHand);
   return params.toString().replaceAll("%2C", ",").replaceAll("%7E", "~");
 }
 
-/** What the place adds to the plants. */
+/** What the place and the firm add to the plants. */
 export type FilterContext = {
   /** Symbols native to the place's state; null where that is not known. */
   readonly native: ReadonlySet<string> | null;
   /** A plant's colors by month at the place; asked for only when a month is. */
   readonly colorsAt: (plant: ListedPlant) => readonly MonthColor[];
+  /** Plants in the firm's lots, by plant id. */
+  readonly onHand: Readonly<Record<string, number>>;
 };
 
 const inRange = (value: number, [from, to]: OpenRange): boolean => (from === null || value >= from) && (to === null || value <= to);
@@ -151,6 +158,7 @@ export function plantFits(plant: ListedPlant, filter: PlantFilter, context: Filt
   if (filter.wet && plant.wetFeet !== "yes" && plant.wetFeet !== filter.wet) return false;
   if (filter.toxicFree && !plant.toxicFree) return false;
   if (filter.own && plant.origin === "dataset") return false;
+  if (filter.onHand && !context.onHand[plant.id]) return false;
   return showsFit(plant, filter, context);
 }
 
@@ -208,5 +216,6 @@ export function filterParts(filter: PlantFilter, stateName: string | null): Filt
   add(filter.wet !== null, () => (filter.wet === "yes" ? "stands water for weeks" : "stands water for a day or two"), { wet: null });
   add(filter.toxicFree, () => "free of toxic parts", { toxicFree: false });
   add(filter.own, () => "own and corrected", { own: false });
+  add(filter.onHand, () => "on hand", { onHand: false });
   return parts;
 }

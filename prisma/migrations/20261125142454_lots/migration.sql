@@ -1,3 +1,4 @@
+-- The CHECK below is by hand: the database itself refuses a negative quantity. A check is not part of the schema file.
 -- CreateTable
 CREATE TABLE "Lot" (
     "id" TEXT NOT NULL PRIMARY KEY,
@@ -5,7 +6,7 @@ CREATE TABLE "Lot" (
     "taxonName" TEXT NOT NULL,
     "size" TEXT NOT NULL DEFAULT '',
     "place" TEXT NOT NULL DEFAULT '',
-    "quantity" INTEGER NOT NULL DEFAULT 0,
+    "quantity" INTEGER NOT NULL DEFAULT 0 CHECK ("quantity" >= 0),
     "priceCents" INTEGER,
     "remarks" TEXT NOT NULL DEFAULT '',
     "countedAt" DATETIME,

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { placeLabel } from "@/lib/place/place";
+import { zipState } from "@/lib/place/zip-state";
 import { jobList } from "@/lib/server/jobs";
 import { JobForm } from "./parts/job-form";
 import { JobList } from "./parts/job-list";
@@ -16,7 +17,7 @@ export default async function JobsPage() {
     place: placeLabel({
       zip: job.placeKey.zip ?? null,
       town: job.placeKey.town ?? "",
-      state: job.placeKey.state ?? null,
+      state: job.placeKey.state ?? (job.placeKey.zip ? zipState(job.placeKey.zip) : null),
       lat: job.placeKey.lat ?? null,
       lon: job.placeKey.lon ?? null,
     }),

@@ -93,7 +93,7 @@ export function setUpDatabase({ demo = true, env = {} } = {}) {
 
 /** The production build, when the sources have changed since the last. @param dist folder of the build */
 export function setUpBuild() {
-  const sources = ["app", "lib", "public", "next.config.ts", "package-lock.json", "tsconfig.json", "prisma/schema.prisma"];
+  const sources = ["app", "lib", "next.config.ts", "package-lock.json", "tsconfig.json", "prisma/schema.prisma"];
   stepOnce(
     "build",
     sources,

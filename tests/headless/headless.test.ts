@@ -1,33 +1,10 @@
-// The command as scripts call it: one JSON value on standard output, faults on standard error with exit 2.
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { databaseCopy } from "../support/base-database";
+import { commandForTests } from "../support/command";
 
-const ROOT = path.resolve(import.meta.dirname, "../..");
-const dir = mkdtempSync(path.join(tmpdir(), "headless-"));
-let database: ReturnType<typeof databaseCopy>;
-beforeAll(() => {
-  database = databaseCopy();
-});
-afterAll(() => {
-  database.remove();
-  rmSync(dir, { recursive: true, force: true });
-});
+const { run, dir, file: fileWritten } = commandForTests();
 
-function run(args: string[], input = "") {
-  const result = spawnSync(process.execPath, ["scripts/twelvemonth.mjs", ...args], {
-    cwd: ROOT,
-    encoding: "utf8",
-    input,
-    maxBuffer: 1e9,
-    env: { ...process.env, DATABASE_URL: database.url },
-  });
-  return { code: result.status, out: result.stdout, err: result.stderr };
-}
 function answer<T>(schema: z.ZodType<T>, args: string[], input = ""): T {
   const result = run(args, input);
   expect(result.err).toBe("");
@@ -40,11 +17,7 @@ function refusal(args: string[], input = ""): string {
   expect(result.code).toBe(2);
   return result.err;
 }
-function file(name: string, data: unknown): string {
-  const at = path.join(dir, name);
-  writeFileSync(at, typeof data === "string" ? data : JSON.stringify(data));
-  return at;
-}
+const file = (name: string, data: unknown): string => fileWritten(name, typeof data === "string" ? data : JSON.stringify(data));
 
 const place = z.strictObject({
   zip: z.string().nullable(),

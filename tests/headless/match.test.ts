@@ -1,32 +1,8 @@
-// The verb "match" as scripts call it.
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import path from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { databaseCopy } from "../support/base-database";
+import { describe, expect, it } from "vitest";
+import { commandForTests } from "../support/command";
 
-const ROOT = path.resolve(import.meta.dirname, "../..");
-const dir = mkdtempSync(path.join(tmpdir(), "headless-match-"));
-let database: ReturnType<typeof databaseCopy>;
-beforeAll(() => {
-  database = databaseCopy();
-});
-afterAll(() => {
-  database.remove();
-  rmSync(dir, { recursive: true, force: true });
-});
-
-function matched(file: string, content: string | Uint8Array) {
-  const target = path.join(dir, file);
-  writeFileSync(target, content);
-  const result = spawnSync(process.execPath, ["scripts/twelvemonth.mjs", "match", target, "--json"], {
-    cwd: ROOT,
-    encoding: "utf8",
-    env: { ...process.env, DATABASE_URL: database.url },
-  });
-  return { code: result.status, out: result.stdout, err: result.stderr };
-}
+const { run, file } = commandForTests();
+const matched = (name: string, content: string | Uint8Array) => run(["match", file(name, content), "--json"]);
 
 describe("twelvemonth match", () => {
   it("gives every line of a list with its plant, size, quantity and price", () => {

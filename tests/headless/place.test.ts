@@ -1,33 +1,10 @@
-// Places and windows by the command: every field there is, and every kind of bad place answered in plain words.
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import path from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { databaseCopy } from "../support/base-database";
+import { commandForTests } from "../support/command";
 
-const ROOT = path.resolve(import.meta.dirname, "../..");
-const dir = mkdtempSync(path.join(tmpdir(), "headless-place-"));
-let database: ReturnType<typeof databaseCopy>;
-beforeAll(() => {
-  database = databaseCopy();
-});
-afterAll(() => {
-  database.remove();
-  rmSync(dir, { recursive: true, force: true });
-});
-
-function run(args: string[], input = "") {
-  const result = spawnSync(process.execPath, ["scripts/twelvemonth.mjs", ...args], {
-    cwd: ROOT,
-    encoding: "utf8",
-    input,
-    maxBuffer: 1e9,
-    env: { ...process.env, DATABASE_URL: database.url },
-  });
-  return { code: result.status, out: result.stdout, err: result.stderr };
-}
+const { run, dir } = commandForTests();
 
 const day = z.number().int().min(1).max(365);
 const seasons = z.array(

@@ -1,4 +1,5 @@
 import type { Bed, BedRow } from "../ground/bed";
+import type { DrawnBed } from "../ground/bed-drawn";
 import type { Taxon } from "../plants/taxon";
 import type { HalfMonthInterest } from "../season/interest";
 import type { TaxonSeason } from "../season/window";
@@ -46,6 +47,8 @@ export type CheckContext = {
   readonly plantableSqFt: number;
   readonly rows: readonly CheckedRow[];
   readonly density: { readonly raw: number; readonly label: number; readonly words: string };
+  /** The plants on the drawing; null where there are none. */
+  readonly drawn: DrawnBed | null;
   readonly halfMonths: readonly HalfMonthInterest[];
   readonly resting: readonly { readonly index: number; readonly label: string; readonly key: string }[];
   /** Whether a day of year is in the growing season here. */

@@ -20,6 +20,7 @@ const context = (rows: CheckedRow[], over: Partial<CheckContext> = {}): CheckCon
   plantableSqFt: 200,
   rows,
   density: { raw: 5, label: 5, words: "set at mature spread." },
+  drawn: null,
   halfMonths: [],
   resting: [],
   isGrowing: (day) => day > 120 && day < 280,

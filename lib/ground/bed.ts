@@ -1,5 +1,7 @@
 // A bed as the engine sees it: its size, its site and its plant list. Rows of the database, bed files and the screens' drafts all become this.
 import type { Light, Moisture } from "../plants/vocabulary";
+import type { BedDrawing } from "./bed-drawing";
+import type { PlanOutline } from "./plan-outline";
 
 /** How much road salt or deer browsing the bed has to stand. */
 export const PRESSURES = ["none", "some", "heavy"] as const;
@@ -10,7 +12,9 @@ export type Facing = (typeof FACINGS)[number];
 
 export type BedSize =
   | { readonly by: "rectangle"; readonly lengthFt: number; readonly widthFt: number }
-  | { readonly by: "outline"; readonly points: readonly (readonly [xFt: number, yFt: number])[] };
+  | { readonly by: "outline"; readonly points: readonly (readonly [xFt: number, yFt: number])[] }
+  /** Drawn to scale: straight and curved edges, each with what it borders. */
+  | { readonly by: "drawing"; readonly edges: PlanOutline };
 
 export type BedSite = {
   readonly light: Light;
@@ -22,8 +26,8 @@ export type BedSite = {
   readonly faces: Facing;
 };
 
-/** A count given by hand, or the ground the group is to fill at its spacing. */
-export type RowQuantity = { readonly by: "count"; readonly count: number } | { readonly by: "area"; readonly areaSqFt: number };
+/** A count given by hand, the ground the group is to fill at its spacing, or as many as stand on the drawing. */
+export type RowQuantity = { readonly by: "count"; readonly count: number } | { readonly by: "area"; readonly areaSqFt: number } | { readonly by: "drawing" };
 
 export type BedRow = {
   readonly id: string;
@@ -39,7 +43,15 @@ export type BedRow = {
   readonly existing: boolean;
 };
 
-export type Bed = { readonly name: string; readonly size: BedSize; readonly site: BedSite; readonly notes: string; readonly rows: readonly BedRow[] };
+export type Bed = {
+  readonly name: string;
+  readonly size: BedSize;
+  readonly site: BedSite;
+  readonly notes: string;
+  readonly rows: readonly BedRow[];
+  /** What stands where; null or absent: nobody has drawn it. */
+  readonly drawing?: BedDrawing | null;
+};
 
 /** A new bed before anything is known of it. */
 export const EMPTY_BED: Bed = {
@@ -48,4 +60,5 @@ export const EMPTY_BED: Bed = {
   site: { light: "sun", moisture: "average", ph: null, salt: "none", deer: "none", faces: "" },
   notes: "",
   rows: [],
+  drawing: null,
 };

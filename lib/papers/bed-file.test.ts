@@ -34,7 +34,7 @@ describe("the bed file", () => {
     if (read.kind !== "file") return;
     expect(read.file.place).toEqual({ zip: "05401" });
     const made = bedOfFile(read.file, find);
-    expect(made).toEqual({ kind: "bed", bed: { ...bed, rows: bed.rows.map((row, i) => ({ ...row, id: `p${i + 1}` })) } });
+    expect(made).toEqual({ kind: "bed", bed: { ...bed, drawing: null, rows: bed.rows.map((row, i) => ({ ...row, id: `p${i + 1}` })) } });
   });
   it("takes a bare minimum and fills in the rest", () => {
     const read = bedFileRead('{"place":{"lat":44,"lon":-73},"size":{"lengthFt":10,"widthFt":4}}');

@@ -2,6 +2,7 @@
 // scripts/schema-write.ts writes it to public/schema/ as JSON Schema.
 import { z } from "zod";
 import { type Bed, FACINGS, PRESSURES } from "../ground/bed";
+import { EMPTY_DRAWING, PLACED_MAX, type PlacedPlant } from "../ground/bed-drawing";
 import { outlineFault } from "../ground/outline";
 import { MICROCLIMATES, WARMINGS_F } from "../place/microclimate";
 import { NORMAL_SETTING, type PlaceSetting } from "../place/setting";
@@ -9,6 +10,7 @@ import { SPRINGS } from "../place/spring";
 import { zoneParse } from "../place/zone";
 import { LIGHTS, MOISTURES } from "../plants/vocabulary";
 import { DEFAULT_TARGETS, type Targets } from "../season/interest";
+import { edgesSchema, placeInGroupSchema, pointSchema, standpointSchema, thingsSchema } from "./drawing-schema";
 
 const feet = z.number().positive().max(2000);
 const corner = z.tuple([z.number().min(-5000).max(5000), z.number().min(-5000).max(5000)]);
@@ -52,6 +54,7 @@ const size = z.union([
       })
       .describe("corners [x, y] in feet, in order, not closed"),
   }),
+  z.strictObject({ edges: edgesSchema.describe("drawn to scale: each edge from its corner to the next one's, in order, the last back to the first") }),
 ]);
 
 const site = z.strictObject({
@@ -72,8 +75,14 @@ const plant = z
     size: z.string().max(80).default("").describe("at planting, as the trade writes it: #3, 2 in cal B&B"),
     remarks: z.string().max(500).default(""),
     existing: z.boolean().default(false).describe("stands there already and stays"),
+    at: z
+      .array(z.union([pointSchema, placeInGroupSchema]))
+      .max(PLACED_MAX)
+      .optional()
+      .describe("where its plants stand on the drawing: [x, y] in feet, or [x, y, group]; without quantity and areaSqFt they are the quantity"),
   })
-  .refine((p) => (p.quantity === undefined) !== (p.areaSqFt === undefined), "needs either quantity or areaSqFt");
+  .refine((p) => p.quantity === undefined || p.areaSqFt === undefined, "takes either quantity or areaSqFt, not both")
+  .refine((p) => p.quantity !== undefined || p.areaSqFt !== undefined || p.at !== undefined, "needs either quantity or areaSqFt, or at");
 
 export const bedFile = z.strictObject({
   $schema: z.string().optional(),
@@ -85,6 +94,8 @@ export const bedFile = z.strictObject({
   targets: z.strictObject({ growing: share, winter: share }).default({ ...DEFAULT_TARGETS }),
   notes: z.string().max(5000).default(""),
   plants: z.array(plant).max(500).default([]),
+  keepClear: thingsSchema.optional().describe("trees, boulders, wells, spouts, outlets and lines that plants keep clear of"),
+  standpoint: standpointSchema.optional().describe("where the bed is looked at from; from the foot of the drawing where nothing is said"),
 });
 export type BedFile = z.infer<typeof bedFile>;
 
@@ -131,6 +142,18 @@ export function bedFileRead(text: string): BedFileAnswer {
   return { kind: "fault", field: fieldWords(path), message: `${message}${count > 1 ? ` (and ${count - 1} more)` : ""}` };
 }
 
+function bedSizeOf(given: BedFile["size"]): Bed["size"] {
+  if ("edges" in given) return { by: "drawing", edges: given.edges };
+  return "outlineFt" in given ? { by: "outline", points: given.outlineFt } : { by: "rectangle", lengthFt: given.lengthFt, widthFt: given.widthFt };
+}
+
+/** The drawing of a file; null where it places nothing and keeps nothing clear. Places without a group are one group a plant list line. */
+function drawingOf(file: BedFile): Bed["drawing"] {
+  const plants = file.plants.flatMap(({ at = [] }, i) => at.map(([x, y, group = i], k): PlacedPlant => ({ id: `d${i + 1}-${k + 1}`, rowId: `p${i + 1}`, at: [x, y], group })));
+  if (plants.length === 0 && !file.keepClear && !file.standpoint) return null;
+  return { ...EMPTY_DRAWING, plants, things: file.keepClear ?? [], ...(file.standpoint ? { standpoint: file.standpoint } : {}) };
+}
+
 /** A file's bed, once its plants are found. @param find taxon of a written name, null when none fits */
 export function bedOfFile(
   file: BedFile,
@@ -144,16 +167,14 @@ export function bedOfFile(
       id: `p${i + 1}`,
       taxonId: taxon.id,
       taxonName: taxon.name,
-      quantity: p.areaSqFt === undefined ? { by: "count", count: p.quantity ?? 0 } : { by: "area", areaSqFt: p.areaSqFt },
+      quantity: p.areaSqFt !== undefined ? { by: "area", areaSqFt: p.areaSqFt } : p.quantity !== undefined ? { by: "count", count: p.quantity } : { by: "drawing" },
       spacingFt: p.spacingFt,
       size: p.size,
       remarks: p.remarks,
       existing: p.existing,
     });
   }
-  const bedSize: Bed["size"] =
-    "outlineFt" in file.size ? { by: "outline", points: file.size.outlineFt } : { by: "rectangle", lengthFt: file.size.lengthFt, widthFt: file.size.widthFt };
-  return { kind: "bed", bed: { name: file.name, size: bedSize, site: file.site, notes: file.notes, rows } };
+  return { kind: "bed", bed: { name: file.name, size: bedSizeOf(file.size), site: file.site, notes: file.notes, rows, drawing: drawingOf(file) } };
 }
 
 type FilePlace = {
@@ -168,6 +189,25 @@ type FilePlace = {
 
 const NORMAL = new Map<string, unknown>(Object.entries(NORMAL_SETTING));
 
+function fileSizeOf(given: Bed["size"]): BedFile["size"] {
+  switch (given.by) {
+    case "rectangle":
+      return { lengthFt: given.lengthFt, widthFt: given.widthFt };
+    case "outline":
+      return { outlineFt: given.points.map(([x, y]) => [x, y]) };
+    case "drawing":
+      return { edges: edgesSchema.parse(given.edges) };
+  }
+}
+
+const figure = (feet: number) => Math.round(feet * 1e4) / 1e4;
+
+/** Places of a row's plants, to a thousandth of an inch; nothing where none stand on the drawing and none need be said. */
+function filePlaces(bed: Bed, rowId: string, always: boolean): { at?: [number, number, number][] } {
+  const at = (bed.drawing?.plants ?? []).flatMap((plant): [number, number, number][] => (plant.rowId === rowId ? [[figure(plant.at[0]), figure(plant.at[1]), plant.group]] : []));
+  return at.length || always ? { at } : {};
+}
+
 /** The bed file of a bed. @param nameOf accepted name of a taxon, null when it left the dataset (then the kept name is written) */
 export function bedFileOf(bed: Bed, at: FilePlace, targets: Targets, nameOf: (taxonId: string) => string | null): BedFile {
   const given = Object.fromEntries(Object.entries(at).filter(([key, value]) => value !== null && value !== undefined && value !== "" && NORMAL.get(key) !== value));
@@ -175,17 +215,20 @@ export function bedFileOf(bed: Bed, at: FilePlace, targets: Targets, nameOf: (ta
     version: 1,
     name: bed.name,
     place: given as BedFile["place"],
-    size: bed.size.by === "outline" ? { outlineFt: bed.size.points.map(([x, y]) => [x, y]) } : { lengthFt: bed.size.lengthFt, widthFt: bed.size.widthFt },
+    size: fileSizeOf(bed.size),
     site: bed.site,
     targets,
     notes: bed.notes,
     plants: bed.rows.map((row) => ({
       name: nameOf(row.taxonId) ?? row.taxonName,
-      ...(row.quantity.by === "count" ? { quantity: row.quantity.count } : { areaSqFt: row.quantity.areaSqFt }),
+      ...(row.quantity.by === "count" ? { quantity: row.quantity.count } : row.quantity.by === "area" ? { areaSqFt: row.quantity.areaSqFt } : {}),
       spacingFt: row.spacingFt,
       size: row.size,
       remarks: row.remarks,
       existing: row.existing,
+      ...filePlaces(bed, row.id, row.quantity.by === "drawing"),
     })),
+    ...(bed.drawing?.things.length ? { keepClear: bedFile.shape.keepClear.parse(bed.drawing.things) } : {}),
+    ...(bed.drawing ? { standpoint: bed.drawing.standpoint } : {}),
   };
 }

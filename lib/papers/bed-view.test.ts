@@ -17,9 +17,9 @@ describe("rows of a planting list", () => {
   });
   it("find their count from the area at their spacing, else at mature spread", () => {
     const row = { id: "a", taxonId: "t", taxonName: "T", quantity: { by: "area", areaSqFt: 50 } as const, spacingFt: 2, size: "", remarks: "", existing: false };
-    expect(rowQuantityOf(row, { spreadFt: [2, 4] })).toBe(quantityForArea(50, 2, "triangular"));
-    expect(rowQuantityOf({ ...row, spacingFt: null }, { spreadFt: [2, 4] })).toBe(quantityForArea(50, 3, "triangular"));
-    expect(rowQuantityOf({ ...row, quantity: { by: "count", count: 7 } }, null)).toBe(7);
+    expect(rowQuantityOf(row, { spreadFt: [2, 4] }, 0)).toBe(quantityForArea(50, 2, "triangular"));
+    expect(rowQuantityOf({ ...row, spacingFt: null }, { spreadFt: [2, 4] }, 0)).toBe(quantityForArea(50, 3, "triangular"));
+    expect(rowQuantityOf({ ...row, quantity: { by: "count", count: 7 } }, null, 0)).toBe(7);
   });
 });
 

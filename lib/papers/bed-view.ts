@@ -2,6 +2,8 @@
 import { type CheckedRow, type Finding, SEVERITIES, type Severity } from "../findings/finding";
 import { bedFindings } from "../findings/findings";
 import type { Bed, BedRow } from "../ground/bed";
+import { placedByRow } from "../ground/bed-drawing";
+import { bedDrawn, type DrawnBed, drawnCover, drawnGround, drawnRowSqFt } from "../ground/bed-drawn";
 import { type BedGround, bedGround, bedRowAreas } from "../ground/bed-ground";
 import { bedSizeArea } from "../ground/bed-size";
 import { quantityForArea } from "../ground/spacing";
@@ -24,6 +26,8 @@ export type BedViewRow = {
   /** Null when the taxon is no longer in the dataset: the row is kept and shown, but cannot be checked. */
   readonly placed: PlacedTaxon | null;
   readonly quantity: number;
+  /** How many of them stand on the drawing. */
+  readonly drawn: number;
   /** On center: the row's own, else mature spread. */
   readonly spacingFt: number | null;
   readonly spacingByDefault: boolean;
@@ -37,6 +41,10 @@ export type BedView = {
   readonly yearShown: number;
   readonly rows: readonly BedViewRow[];
   readonly ground: BedGround;
+  /** The plants on the drawing; null where there are none. */
+  readonly drawn: DrawnBed | null;
+  /** Whether ground and interest are by the places of the drawing: every plant of the list stands on it. Else they are by area and count. */
+  readonly groundBy: "drawing" | "area";
   readonly season: {
     readonly halfMonths: readonly HalfMonthInterest[];
     readonly gaps: readonly { readonly index: number; readonly label: string; readonly interest: number; readonly target: number }[];
@@ -57,9 +65,10 @@ export function rowLetter(index: number): string {
 
 const middle = ([low, high]: readonly [number, number]) => (low + high) / 2;
 
-/** Plants of a row: the count given, or what its area needs at its spacing on a triangular grid. */
-export function rowQuantityOf(row: BedRow, taxon: Pick<Taxon, "spreadFt"> | null): number {
+/** Plants of a row: the count given, what its area needs at its spacing on a triangular grid, or as many as stand on the drawing. */
+export function rowQuantityOf(row: BedRow, taxon: Pick<Taxon, "spreadFt"> | null, drawn: number): number {
   if (row.quantity.by === "count") return row.quantity.count;
+  if (row.quantity.by === "drawing") return drawn;
   const spacing = row.spacingFt ?? (taxon ? middle(taxon.spreadFt) : null);
   return spacing === null ? 0 : quantityForArea(row.quantity.areaSqFt, spacing, "triangular");
 }
@@ -76,21 +85,26 @@ export function bedView(bed: Bed, placed: Readonly<Record<string, PlacedTaxon>>,
   const areaSqFt = bedSizeArea(bed.size);
   const growing = { lastFreezeDay: place.lastFreezeDay, firstFreezeDay: place.firstFreezeDay };
   const checked: CheckedRow[] = [];
+  const counts = placedByRow(bed.drawing ?? null);
   const shells = bed.rows.map((row, index) => {
     const found = placed[row.taxonId] ?? null;
-    const quantity = rowQuantityOf(row, found?.taxon ?? null);
+    const onDrawing = counts.get(row.id) ?? 0;
+    const quantity = rowQuantityOf(row, found?.taxon ?? null, onDrawing);
     const spreadFt = found ? middle(found.taxon.spreadFt) : null;
     const spacingFt = row.spacingFt ?? spreadFt;
     const letter = rowLetter(index);
     if (found && spacingFt !== null && spreadFt !== null && quantity > 0) checked.push({ row, letter, ...found, quantity, spacingFt, spreadFt });
-    return { row, letter, placed: found, quantity, spacingFt, spacingByDefault: row.spacingFt === null };
+    return { row, letter, placed: found, quantity, drawn: onDrawing, spacingFt, spacingByDefault: row.spacingFt === null };
   });
   const groundRows = checked.map((r) => ({ taxon: r.taxon, quantity: r.quantity, spacingFt: r.row.spacingFt, sizeText: r.row.size, existing: r.row.existing }));
-  const crownSqFt = bedRowAreas({ areaSqFt, rows: groundRows }, year);
+  const taxa = new Map(checked.map((r) => [r.row.id, r.taxon]));
+  const drawn = bedDrawn(bed, (rowId) => taxa.get(rowId) ?? null);
+  const cover = drawn && checked.every((r) => counts.get(r.row.id) === r.quantity) ? drawnCover(drawn) : null;
+  const crownSqFt = cover ? checked.map((r) => drawnRowSqFt(cover, r.row.id, year)) : bedRowAreas({ areaSqFt, rows: groundRows }, year);
   const plants: InterestPlant[] = checked.map((r, i) => ({ key: r.row.id, areaSqFt: crownSqFt[i] ?? 0, season: r.season }));
   const halfMonths = bedInterest(plants, areaSqFt, targets, growing, (name) => COLORS[name as keyof typeof COLORS] ?? "#888888");
   const resting = restingOnOne(plants, areaSqFt, targets, growing);
-  const ground = bedGround({ areaSqFt, rows: groundRows });
+  const ground = drawn && cover ? drawnGround(drawn, cover) : bedGround({ areaSqFt, rows: groundRows });
   const findings = bedFindings({
     site: bed.site,
     zone: place.zone,
@@ -98,6 +112,7 @@ export function bedView(bed: Bed, placed: Readonly<Record<string, PlacedTaxon>>,
     plantableSqFt: ground.plantableSqFt,
     rows: checked,
     density: { raw: ground.densityRaw, label: ground.density, words: ground.densityWords },
+    drawn,
     halfMonths,
     resting,
     isGrowing: (day) => dayIsGrowing(growing, day),
@@ -112,6 +127,8 @@ export function bedView(bed: Bed, placed: Readonly<Record<string, PlacedTaxon>>,
       findings: findings.filter((f) => f.rowId === shell.row.id),
     })),
     ground,
+    drawn,
+    groundBy: cover ? "drawing" : "area",
     season: {
       halfMonths,
       gaps: halfMonths.filter((h) => h.bare).map(({ index, label, interest, target }) => ({ index, label, interest, target })),

@@ -1,7 +1,9 @@
 // A bed as it comes from the screens, checked. Numbers are held to what can be on the ground.
 import { z } from "zod";
 import { type Bed, FACINGS, PRESSURES } from "../ground/bed";
+import { drawingKept } from "../ground/bed-drawing";
 import { outlineFault } from "../ground/outline";
+import { drawingSchema, edgesSchema } from "../papers/drawing-schema";
 import { LIGHTS, MOISTURES } from "../plants/vocabulary";
 
 const id = z.string().min(1).max(64);
@@ -19,7 +21,10 @@ export const sizeInput = z.discriminatedUnion("by", [
         if (fault) context.addIssue({ code: "custom", message: fault.words });
       }),
   }),
+  z.object({ by: z.literal("drawing"), edges: edgesSchema }),
 ]);
+
+export const drawingInput = drawingSchema.nullable();
 
 export const siteInput = z.object({
   light: z.enum(LIGHTS),
@@ -33,6 +38,7 @@ export const siteInput = z.object({
 export const quantityInput = z.discriminatedUnion("by", [
   z.object({ by: z.literal("count"), count: z.number().int().min(0).max(100_000) }),
   z.object({ by: z.literal("area"), areaSqFt: z.number().positive().max(1_000_000) }),
+  z.object({ by: z.literal("drawing") }),
 ]);
 
 export const rowInput = z.object({
@@ -46,10 +52,14 @@ export const rowInput = z.object({
   existing: z.boolean(),
 });
 
-export const bedInput = z.object({
-  name: z.string().trim().min(1).max(120),
-  size: sizeInput,
-  site: siteInput,
-  notes: z.string().max(5000),
-  rows: z.array(rowInput).max(500),
-}) satisfies z.ZodType<Bed>;
+/** Plants on the drawing whose row is gone go with it. */
+export const bedInput = z
+  .object({
+    name: z.string().trim().min(1).max(120),
+    size: sizeInput,
+    site: siteInput,
+    notes: z.string().max(5000),
+    rows: z.array(rowInput).max(500),
+    drawing: drawingInput.default(null),
+  })
+  .transform((bed) => ({ ...bed, drawing: drawingKept(bed.drawing, new Set(bed.rows.map((row) => row.id))) })) satisfies z.ZodType<Bed>;

@@ -1,8 +1,8 @@
 // Beds in the database. Rows become domain values here and nowhere else.
 import type { Bed } from "../ground/bed";
-import { bedInput, quantityInput, siteInput, sizeInput } from "./bed-input";
+import { bedInput, drawingInput, quantityInput, siteInput, sizeInput } from "./bed-input";
 import { database, type Transaction } from "./database";
-import type { Bed as BedRecord, BedRow as RowRecord } from "./generated/client";
+import { type Bed as BedRecord, Prisma, type BedRow as RowRecord } from "./generated/client";
 import { newId } from "./identity";
 
 /** A bed with what the database adds to it. `version` grows by one at each save. */
@@ -27,11 +27,12 @@ function storedBed(record: BedRecord & { rows: RowRecord[] }): StoredBed {
       remarks: row.remarks,
       existing: row.existing,
     })),
+    drawing: drawingInput.parse(record.drawing),
   };
   return { id: record.id, jobId: record.jobId, position: record.position, version: record.version, savedAt: record.updatedAt.toISOString(), bed };
 }
 
-const bedFields = (bed: Bed) => ({ name: bed.name, size: bed.size, ...bed.site, notes: bed.notes });
+const bedFields = (bed: Bed) => ({ name: bed.name, size: bed.size, ...bed.site, notes: bed.notes, drawing: bed.drawing ?? Prisma.DbNull });
 
 async function rowsReplace(tx: Transaction, bedId: string, bed: Bed): Promise<void> {
   await tx.bedRow.deleteMany({ where: { bedId } });
@@ -49,13 +50,28 @@ export async function bedFind(id: string): Promise<StoredBed | null> {
   return record ? storedBed(record) : null;
 }
 
+/** A bed whose rows have new ids, its drawing with them; a picture under the drawing stays with the bed it was laid under. */
+function rowsRenamed(bed: Bed): Bed {
+  const ids = new Map(bed.rows.map((row) => [row.id, newId()]));
+  const drawing = bed.drawing && {
+    ...bed.drawing,
+    underlay: null,
+    plants: bed.drawing.plants.flatMap((plant) => {
+      const rowId = ids.get(plant.rowId);
+      return rowId ? [{ ...plant, rowId }] : [];
+    }),
+  };
+  return { ...bed, rows: bed.rows.map((row) => ({ ...row, id: ids.get(row.id) ?? row.id })), drawing };
+}
+
 /** Adds a bed at the end of the job. Row ids are made new: a bed may be a copy of another. */
 export async function bedCreate(jobId: string, bed: Bed, tx?: Transaction): Promise<string> {
   const work = async (t: Transaction) => {
     const id = newId();
     const last = await t.bed.aggregate({ where: { jobId }, _max: { position: true } });
-    await t.bed.create({ data: { id, jobId, position: (last._max.position ?? -1) + 1, ...bedFields(bed) } });
-    await rowsReplace(t, id, { ...bed, rows: bed.rows.map((row) => ({ ...row, id: newId() })) });
+    const fresh = rowsRenamed(bed);
+    await t.bed.create({ data: { id, jobId, position: (last._max.position ?? -1) + 1, ...bedFields(fresh) } });
+    await rowsReplace(t, id, fresh);
     return id;
   };
   return tx ? work(tx) : database().$transaction(work);

@@ -1,7 +1,7 @@
 // The firm's lots in the database: what stands where, and how many. Every change is one conditional statement, so that two counts at once cannot both hold.
 import { z } from "zod";
 import { database } from "./database";
-import type { Lot as LotRecord } from "./generated/client";
+import type { Lot as LotRecord, StockPlace } from "./generated/client";
 import { newId } from "./identity";
 import { taxaHeld } from "./taxa";
 
@@ -42,8 +42,24 @@ export type LotAnswer =
   | { readonly kind: "gone"; readonly message: string }
   | { readonly kind: "fault"; readonly field: string; readonly message: string };
 
-function storedLot({ createdAt: _created, updatedAt: _updated, deletedAt: _deleted, countedAt, ...lot }: LotRecord): StoredLot {
-  return { ...lot, countedAt: countedAt?.toISOString() ?? null };
+const withPlace = { place: true } as const;
+
+function storedLot({ id, taxonId, taxonName, size, place, quantity, priceCents, remarks, countedAt, version }: LotRecord & { place: StockPlace | null }): StoredLot {
+  return { id, taxonId, taxonName, size, place: place?.block ?? "", quantity, priceCents, remarks, countedAt: countedAt?.toISOString() ?? null, version };
+}
+
+/** The id of the place so called, made at the end of the walk where there is none; null for no place. */
+async function placeNamed(block: string): Promise<string | null> {
+  if (block === "") return null;
+  const key = { block, row: "", bay: "" };
+  const last = await database().stockPlace.aggregate({ _max: { position: true } });
+  const place = await database().stockPlace.upsert({ where: { block_row_bay: key }, update: {}, create: { id: newId(), ...key, position: (last._max.position ?? -1) + 1 } });
+  return place.id;
+}
+
+/** A change as the table has it. */
+async function changeFields({ place, ...change }: LotChange) {
+  return { ...change, ...counted(change), ...(place === undefined ? {} : { placeId: await placeNamed(place) }) };
 }
 
 function inputFault(error: z.ZodError): LotAnswer {
@@ -55,7 +71,11 @@ const counted = (change: LotChange) => (change.quantity === undefined ? {} : { c
 
 /** Lots that are not deleted, by name, then as they came: a row does not jump while its place is typed. */
 export async function lotList(): Promise<StoredLot[]> {
-  const records = await database().lot.findMany({ where: { deletedAt: null }, orderBy: [{ taxonName: "asc" }, { createdAt: "asc" }, { id: "asc" }] });
+  const records = await database().lot.findMany({
+    where: { deletedAt: null, supplierId: null },
+    include: withPlace,
+    orderBy: [{ taxonName: "asc" }, { createdAt: "asc" }, { id: "asc" }],
+  });
   return records.map(storedLot);
 }
 
@@ -65,7 +85,7 @@ export async function lotAdd(taxonId: string, untrusted: unknown = {}): Promise<
   if (!parsed.success) return inputFault(parsed.error);
   const taxon = (await taxaHeld()).byId.get(taxonId);
   if (!taxon) return { kind: "fault", field: "taxonId", message: "This plant is no longer in the dataset. Reload the page and look for it again." };
-  const record = await database().lot.create({ data: { id: newId(), taxonId, taxonName: taxon.name, ...parsed.data, ...counted(parsed.data) } });
+  const record = await database().lot.create({ data: { id: newId(), taxonId, taxonName: taxon.name, ...(await changeFields(parsed.data)) }, include: withPlace });
   return { kind: "saved", lot: storedLot(record) };
 }
 
@@ -73,12 +93,10 @@ export async function lotAdd(taxonId: string, untrusted: unknown = {}): Promise<
 export async function lotChange(id: string, baseVersion: number, untrusted: unknown): Promise<LotAnswer> {
   const parsed = changeInput.safeParse(untrusted);
   if (!parsed.success) return inputFault(parsed.error);
-  const [written] = await database().lot.updateManyAndReturn({
-    where: { id, version: baseVersion, deletedAt: null },
-    data: { ...parsed.data, ...counted(parsed.data), version: { increment: 1 } },
-  });
-  if (written) return { kind: "saved", lot: storedLot(written) };
-  const theirs = await database().lot.findFirst({ where: { id, deletedAt: null } });
+  const fields = await changeFields(parsed.data);
+  const written = await database().lot.updateMany({ where: { id, version: baseVersion, deletedAt: null }, data: { ...fields, version: { increment: 1 } } });
+  const theirs = await database().lot.findFirst({ where: { id, deletedAt: null }, include: withPlace });
+  if (written.count && theirs) return { kind: "saved", lot: storedLot(theirs) };
   return theirs
     ? { kind: "stale", theirs: storedLot(theirs) }
     : { kind: "gone", message: "This lot was deleted in another window. Undo the deletion there, then change it again." };

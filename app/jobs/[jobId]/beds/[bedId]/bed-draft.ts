@@ -1,5 +1,7 @@
 // The bed being worked on: a pure reducer with history. Commands are data; the screen only sends them.
 import type { Bed, BedRow, BedSite, BedSize } from "@/lib/ground/bed";
+import { drawingKept } from "@/lib/ground/bed-drawing";
+import { type DrawingCommand, isDrawingCommand, placesChanged } from "./drawing-command";
 
 export type BedCommand =
   | { readonly type: "rename"; readonly name: string }
@@ -10,7 +12,8 @@ export type BedCommand =
   | { readonly type: "remove"; readonly rowId: string }
   | { readonly type: "change"; readonly rowId: string; readonly change: Partial<Omit<BedRow, "id">> }
   | { readonly type: "move"; readonly rowId: string; readonly to: number }
-  | { readonly type: "replace"; readonly bed: Bed };
+  | { readonly type: "replace"; readonly bed: Bed }
+  | DrawingCommand;
 
 export type BedDraft = { readonly past: readonly Bed[]; readonly present: Bed; readonly future: readonly Bed[] };
 
@@ -29,8 +32,15 @@ function rowsMoved(rows: readonly BedRow[], rowId: string, to: number): readonly
   return [...rest.slice(0, target), row, ...rest.slice(target)];
 }
 
+/** A bed with some of its rows, and of its drawing what belongs to them. */
+function rowsKept(bed: Bed, keeps: (row: BedRow) => boolean): Bed {
+  const rows = bed.rows.filter(keeps);
+  return { ...bed, rows, drawing: drawingKept(bed.drawing ?? null, new Set(rows.map((row) => row.id))) };
+}
+
 /** A bed after a command; the same object when nothing changes. */
 export function bedChanged(bed: Bed, command: BedCommand): Bed {
+  if (isDrawingCommand(command)) return placesChanged(bed, command);
   switch (command.type) {
     case "rename":
       return command.name === bed.name ? bed : { ...bed, name: command.name };
@@ -43,7 +53,7 @@ export function bedChanged(bed: Bed, command: BedCommand): Bed {
     case "add":
       return command.rows.length ? { ...bed, rows: [...bed.rows, ...command.rows] } : bed;
     case "remove":
-      return bed.rows.some((row) => row.id === command.rowId) ? { ...bed, rows: bed.rows.filter((row) => row.id !== command.rowId) } : bed;
+      return bed.rows.some((row) => row.id === command.rowId) ? rowsKept(bed, (row) => row.id !== command.rowId) : bed;
     case "change":
       return { ...bed, rows: bed.rows.map((row) => (row.id === command.rowId ? { ...row, ...command.change } : row)) };
     case "move": {

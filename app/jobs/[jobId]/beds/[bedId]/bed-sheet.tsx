@@ -157,7 +157,7 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
         <SaveLine save={save} draft={draft} send={send} bed={bed} setPlaced={setPlaced} />
       </div>
       <BedFacts jobId={job.id} bed={bed} view={view} place={place} />
-      <SitePanel bed={bed} send={send} />
+      <SitePanel bed={bed} send={send} path={path} />
       <table className="plant-list" style={ruleStyle(freezeDays, today.day)}>
         <caption className="visually-hidden">Plant list with each plant's year</caption>
         <YearHead counts={view.counts} freezeDays={freezeDays} today={today.day} />

@@ -1,6 +1,6 @@
 "use client";
 
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from "react";
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react";
 import { areaText, lengthText } from "@/lib/ground/length";
 import { type Outline, outlineArea, outlineFault } from "@/lib/ground/outline";
 
@@ -24,8 +24,13 @@ function frameOf(points: Outline): Frame {
   return { x, y, width: Math.max(...xs) + ROOM_FT - x, height: Math.max(...ys) + ROOM_FT - y };
 }
 
+const upended = ([x, y]: readonly [number, number]): readonly [number, number] => [x, y === 0 ? 0 : -y];
+
 /** Draws and edits the corners: drag them, or choose one and use the arrow keys (half a foot a step); a + adds a corner, Delete takes one out. */
-export function OutlineDrawing({ points, change }: { points: Outline; change: (points: Outline) => void }) {
+export function OutlineDrawing({ points: given, change: give }: { points: Outline; change: (points: Outline) => void }) {
+  // A bed's y points up the drawing, the screen's down it.
+  const points = useMemo(() => given.map(upended), [given]);
+  const change = (next: Outline) => give(next.map(upended));
   const box = useRef<HTMLDivElement>(null);
   // Keys repeat faster than the screen redraws: the next step starts from here, not from what is drawn.
   const latest = useRef(points);
@@ -115,7 +120,7 @@ export function OutlineDrawing({ points, change }: { points: Outline; change: (p
             type="button"
             className="corner"
             style={stand(point)}
-            aria-label={`Corner ${index + 1} at ${point[0]} ft, ${point[1]} ft: arrows move it, Delete takes it out`}
+            aria-label={`Corner ${index + 1} at ${point[0]} ft, ${upended(point)[1]} ft: arrows move it, Delete takes it out`}
             onKeyDown={onKey(index)}
             onPointerDown={(event) => {
               event.currentTarget.setPointerCapture(event.pointerId);

@@ -39,7 +39,7 @@ function QuantityField({ viewRow, send, name }: Pick<RowProps, "viewRow" | "send
       />
     );
   return (
-    <output className="computed" title={`for ${row.quantity.areaSqFt} sq ft`}>
+    <output className="computed" title={row.quantity.by === "area" ? `for ${row.quantity.areaSqFt} sq ft` : "as many as stand on the drawing"}>
       {quantity}
     </output>
   );
@@ -63,14 +63,17 @@ function RowDetail({ viewRow, send, index }: Pick<RowProps, "viewRow" | "send" |
             onChange={(event) =>
               change({
                 quantity:
-                  event.target.value === "area"
-                    ? { by: "area", areaSqFt: Math.max(1, Math.round(quantity * (viewRow.spacingFt ?? 1) ** 2 * 0.866)) }
-                    : { by: "count", count: quantity },
+                  event.target.value === "drawing"
+                    ? { by: "drawing" }
+                    : event.target.value === "area"
+                      ? { by: "area", areaSqFt: Math.max(1, Math.round(quantity * (viewRow.spacingFt ?? 1) ** 2 * 0.866)) }
+                      : { by: "count", count: quantity },
               })
             }
           >
             <option value="count">counted by hand</option>
             <option value="area">from the area it fills</option>
+            <option value="drawing">as many as stand on the drawing</option>
           </select>
         </div>
         {row.quantity.by === "area" ? (

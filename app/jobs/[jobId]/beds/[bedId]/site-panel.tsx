@@ -11,14 +11,14 @@ import { TextField } from "./text-field";
 const LIGHT = { sun: "Full sun", part: "Part shade", shade: "Shade" } as const;
 
 /** Size, site and notes of the bed: a panel to change them, and the words that print. */
-export function SitePanel({ bed, send }: { bed: Bed; send: (command: BedCommand) => void }) {
+export function SitePanel({ bed, send, path }: { bed: Bed; send: (command: BedCommand) => void; path: string }) {
   // A new bed shows the panel; after that it stays as the person leaves it.
   const [isNew] = useState(bed.rows.length === 0);
   return (
     <>
       <details className="site screen-only" open={isNew}>
         <summary>Size and site</summary>
-        <SizeForm size={bed.size} change={(size) => send({ type: "size", size })} />
+        <SizeForm size={bed.size} change={(size) => send({ type: "size", size })} drawingPath={`${path}/drawing`} />
         <SiteForm site={bed.site} change={(site) => send({ type: "site", site })} />
         <div className="field notes-field">
           <span className="soft small">Notes on the bed</span>

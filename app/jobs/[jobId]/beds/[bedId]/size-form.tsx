@@ -1,16 +1,17 @@
 "use client";
 
+import Link from "next/link";
 import { useState } from "react";
 import type { BedSize } from "@/lib/ground/bed";
-import { bedSizeArea, bedSizeOutline } from "@/lib/ground/bed-size";
+import { bedSizeArea, bedSizeOutline, bedSizePerimeter } from "@/lib/ground/bed-size";
 import { areaText, lengthText } from "@/lib/ground/length";
-import { type Outline, outlineFault, outlinePerimeter } from "@/lib/ground/outline";
+import { type Outline, outlineFault } from "@/lib/ground/outline";
 import { sideRead } from "./field-readers";
 import { OutlineDrawing } from "./outline-drawing";
 import { TextField } from "./text-field";
 
 /** Size of the bed: length × width, or an outline. An outline that crosses itself is shown with the place and not kept. */
-export function SizeForm({ size, change }: { size: BedSize; change: (size: BedSize) => void }) {
+export function SizeForm({ size, change, drawingPath }: { size: BedSize; change: (size: BedSize) => void; drawingPath: string }) {
   const [drawn, setDrawn] = useState<Outline | null>(null);
   const points = drawn ?? bedSizeOutline(size);
   const fault = drawn ? outlineFault(drawn) : null;
@@ -30,7 +31,7 @@ export function SizeForm({ size, change }: { size: BedSize; change: (size: BedSi
             value={size.by}
             onChange={(event) => {
               if (event.target.value === "outline") change({ by: "outline", points: bedSizeOutline(size) });
-              else {
+              else if (event.target.value === "rectangle") {
                 const outline = bedSizeOutline(size);
                 const width = (axis: 0 | 1) => Math.max(...outline.map((p) => p[axis])) - Math.min(...outline.map((p) => p[axis]));
                 change({ by: "rectangle", lengthFt: width(0), widthFt: width(1) });
@@ -40,6 +41,7 @@ export function SizeForm({ size, change }: { size: BedSize; change: (size: BedSi
           >
             <option value="rectangle">length × width</option>
             <option value="outline">outline</option>
+            {size.by === "drawing" ? <option value="drawing">drawing to scale</option> : null}
           </select>
         </label>
         {size.by === "rectangle" ? (
@@ -55,9 +57,12 @@ export function SizeForm({ size, change }: { size: BedSize; change: (size: BedSi
           </>
         ) : null}
         <p className="soft">
-          {areaText(bedSizeArea(size))}, edge {lengthText(outlinePerimeter(bedSizeOutline(size)))}
+          {areaText(bedSizeArea(size))}, edge {lengthText(bedSizePerimeter(size))}
         </p>
       </div>
+      <p className="small">
+        <Link href={drawingPath}>Draw the bed to scale</Link> <span className="soft">with curves, what its edges border, and where each plant stands.</span>
+      </p>
       {size.by === "outline" ? (
         <>
           <OutlineDrawing points={points} change={draw} />

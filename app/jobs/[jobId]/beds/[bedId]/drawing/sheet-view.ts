@@ -1,0 +1,29 @@
+// Between feet on the ground (y up) and pixels of the drawing area (y down).
+import type { Point } from "@/lib/ground/outline";
+
+/** What part of the ground is shown: pixels for each foot, and the pixel where the ground's 0, 0 lies. */
+export type SheetView = { readonly pxPerFt: number; readonly originPx: readonly [number, number] };
+
+export function pxOfFt({ pxPerFt, originPx }: SheetView, [x, y]: Point): readonly [number, number] {
+  return [originPx[0] + x * pxPerFt, originPx[1] - y * pxPerFt];
+}
+
+export function ftOfPx({ pxPerFt, originPx }: SheetView, [px, py]: readonly [number, number]): Point {
+  return [(px - originPx[0]) / pxPerFt, (originPx[1] - py) / pxPerFt];
+}
+
+/** A view that shows all of some points with a margin in pixels. */
+export function viewOfAll(points: readonly Point[], widthPx: number, heightPx: number, marginPx: number): SheetView {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [lowX, highX, lowY, highY] = points.length ? [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)] : [0, 20, 0, 10];
+  const pxPerFt = Math.max(1e-3, Math.min((widthPx - 2 * marginPx) / Math.max(highX - lowX, 1e-6), (heightPx - 2 * marginPx) / Math.max(highY - lowY, 1e-6)));
+  return { pxPerFt, originPx: [(widthPx - (highX + lowX) * pxPerFt) / 2, (heightPx + (highY + lowY) * pxPerFt) / 2] };
+}
+
+/** The view after zooming so that the ground under a pixel stays under it. */
+export function viewZoomed(view: SheetView, atPx: readonly [number, number], factor: number): SheetView {
+  const [x, y] = ftOfPx(view, atPx);
+  const pxPerFt = Math.min(400, Math.max(0.5, view.pxPerFt * factor));
+  return { pxPerFt, originPx: [atPx[0] - x * pxPerFt, atPx[1] + y * pxPerFt] };
+}

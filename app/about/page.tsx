@@ -56,7 +56,7 @@ export default async function AboutPage() {
               <th scope="col">Key</th>
               <th scope="col">Source</th>
               <th scope="col">By</th>
-              <th scope="col">Licence</th>
+              <th scope="col">License</th>
             </tr>
           </thead>
           <tbody>

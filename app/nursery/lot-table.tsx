@@ -1,20 +1,21 @@
 "use client";
 
-import { useState, useTransition } from "react";
+import { type ReactNode, useState, useTransition } from "react";
 import type { NameHit } from "@/app/api/names/route";
 import { UndoToast } from "@/app/parts/undo-toast";
 import type { StoredLot } from "@/lib/server/lots";
+import type { LotLine } from "@/lib/server/nursery-lots";
 import { lotAddAction, lotDeleteAction, lotRestoreAction } from "./actions";
 import { LotAdd } from "./lot-add";
-import { type LotLine, LotRow } from "./lot-row";
+import { LotRow, PLACES_LIST } from "./lot-row";
 
-const COLUMNS = ["Plant", "Size", "Place", "On hand", "Price each", "Remarks", "Counted"] as const;
+const COLUMNS = ["Plant", "Size", "Place", "On hand", "Free", "Price each", "Ready", "Counted"] as const;
 const UNREACHED = "Nothing was changed: the program does not answer. Try again when it does.";
 
-/** The firm's lots: add by any name of a plant, edit in place, delete with a way back. */
-export function LotTable({ lines }: { lines: readonly LotLine[] }) {
+/** The firm's lots: add by any name of a plant, edit in place, delete with a way back. @param children what stands between the field and the list */
+export function LotTable({ lines, places, empty, children }: { lines: readonly LotLine[]; places: readonly string[]; empty: ReactNode; children?: ReactNode }) {
   const [busy, start] = useTransition();
-  const [fresh, setFresh] = useState<string | null>(null);
+  const [fresh, setFresh] = useState<LotLine | null>(null);
   const [deleted, setDeleted] = useState<{ id: string; name: string } | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const run = (work: () => Promise<void>) =>
@@ -29,19 +30,26 @@ export function LotTable({ lines }: { lines: readonly LotLine[] }) {
   const add = (hit: NameHit) =>
     run(async () => {
       const answer = await lotAddAction(hit.id);
-      if (answer.kind === "saved") setFresh(answer.lot.id);
-      else if (answer.kind === "fault") setFault(answer.message);
+      if (answer.kind === "saved") setFresh({ lot: answer.lot, taxon: hit });
+      else if (answer.kind !== "stale") setFault(answer.message);
     });
   const remove = (lot: StoredLot) =>
     run(async () => {
-      await lotDeleteAction(lot.id);
-      setDeleted({ id: lot.id, name: lot.taxonName });
+      const refusal = await lotDeleteAction(lot.id);
+      if (refusal) setFault(refusal);
+      else {
+        setFresh((now) => (now?.lot.id === lot.id ? null : now));
+        setDeleted({ id: lot.id, name: lot.taxonName });
+      }
     });
   const undo = (id: string) =>
     run(async () => {
       await lotRestoreAction(id);
       setDeleted(null);
     });
+  // A lot just added stands first, wherever its name would put it among hundreds.
+  const added = fresh && !lines.some((line) => line.lot.id === fresh.lot.id) ? [fresh] : [];
+  const shown = [...added, ...lines];
   return (
     <>
       <LotAdd add={add} busy={busy} />
@@ -50,7 +58,13 @@ export function LotTable({ lines }: { lines: readonly LotLine[] }) {
           {fault}
         </p>
       ) : null}
-      {lines.length ? (
+      {children}
+      <datalist id={PLACES_LIST}>
+        {places.map((place) => (
+          <option key={place} value={place} />
+        ))}
+      </datalist>
+      {shown.length ? (
         <table className="lots">
           <thead>
             <tr>
@@ -65,13 +79,13 @@ export function LotTable({ lines }: { lines: readonly LotLine[] }) {
             </tr>
           </thead>
           <tbody>
-            {lines.map((line) => (
-              <LotRow key={line.lot.id} line={line} fresh={fresh === line.lot.id} remove={() => remove(line.lot)} />
+            {shown.map((line) => (
+              <LotRow key={line.lot.id} line={line} fresh={fresh?.lot.id === line.lot.id} remove={() => remove(line.lot)} />
             ))}
           </tbody>
         </table>
       ) : (
-        <p>No lots yet. Type the name of a plant that stands in your field or yard, press Enter, then give its size, its place and how many there are.</p>
+        empty
       )}
       {deleted ? <UndoToast words={`“${deleted.name}” deleted.`} undo={() => undo(deleted.id)} close={() => setDeleted(null)} /> : null}
     </>

@@ -1,6 +1,7 @@
 // The list of checks, in the order they are shown. A new check is one file and one line here.
 import { bare } from "./bare";
 import { fallDig, hazards, legality, partner } from "./cautions";
+import { crowding, lines } from "./crowding";
 import { density } from "./density";
 import { type Check, type CheckContext, type Finding, SEVERITIES } from "./finding";
 import { hardiness } from "./hardiness";
@@ -12,7 +13,25 @@ import { deer, salt } from "./salt-deer";
 import { soilPh } from "./soil-ph";
 import { spacing } from "./spacing";
 
-export const CHECKS: readonly Check[] = [hardiness, legality, light, moisture, soilPh, salt, deer, spacing, density, bare, oneSeason, resting, partner, fallDig, hazards];
+export const CHECKS: readonly Check[] = [
+  hardiness,
+  legality,
+  light,
+  moisture,
+  soilPh,
+  salt,
+  deer,
+  spacing,
+  crowding,
+  density,
+  bare,
+  oneSeason,
+  resting,
+  partner,
+  fallDig,
+  hazards,
+  lines,
+];
 
 /** Everything found on a bed, the most severe first; within a severity in the order of the checks, then of the rows. */
 export function bedFindings(context: CheckContext): Finding[] {

@@ -87,6 +87,31 @@ describe("cover", () => {
 });
 
 describe("the ground of a bed", () => {
+  it("never falls in any layer when a row is added or a row gets more plants", () => {
+    fc.assert(
+      fc.property(
+        fc.array(anyRow, { maxLength: 6 }),
+        anyRow,
+        fc.integer({ min: 1, max: 40 }),
+        fc.double({ min: 20, max: 2000, noNaN: true }),
+        fc.integer({ min: 0, max: 20 }),
+        (rows, more, extra, area, year) => {
+          const before = cover(area, rows, year);
+          const added = cover(area, [...rows, more], year);
+          const larger = cover(area, [...rows, { ...more, quantity: more.quantity + extra }], year);
+          for (const [less, after] of [
+            [before, added],
+            [added, larger],
+          ] as const) {
+            expect(after.overall).toBeGreaterThanOrEqual(less.overall - 1e-9);
+            for (const stratum of STRATA) expect(after.byStratum[stratum]).toBeGreaterThanOrEqual(less.byStratum[stratum] - 1e-9);
+          }
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
   it("is bare, density 1, without plants or without ground", () => {
     expect(bedGround({ areaSqFt: 200, rows: [] })).toMatchObject({ plantableSqFt: 200, density: 1, densityRaw: 0 });
     expect(bedGround({ areaSqFt: 200, rows: [row({ quantity: 0 })] }).coverByYear[20]?.overall).toBe(0);

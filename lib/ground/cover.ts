@@ -38,19 +38,53 @@ export function rowCoverSqFt(row: GrownRow, areaSqFt: number, year: number): num
   return Math.min(areaSqFt, patchCover(row.quantity, row.spacingFt, row.radiusFt(year)));
 }
 
+/** A plant without a size stands somewhere all the same. */
+const LEAST_RADIUS_FT = 1e-3;
+
+/** The value from 0 to 1 at which something that rises with it reaches a level; bisected to the last digit that matters. */
+function risingReached(at: (value: number) => number, level: number): number {
+  let [low, high] = [0, 1];
+  for (let i = 0; i < 44; i++) {
+    const middle = (low + high) / 2;
+    if (at(middle) < level) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * Spacings in feet at which rows that ask for more ground than there is fit it, closed up where it costs least cover. First those set wider than their
+ * crowns touch, all by one factor, which costs nothing; then all whose crowns meet, so that a square foot given to any of them would cover as much more:
+ * on an endless grid a cell gains d cover ÷ d cell = √3 · √(4r² − s²) ÷ s, from 0 where crowns touch (s = 2r) to 1 where they close (s = √3 · r), hence
+ * s = 2r ÷ √(1 + gain² ÷ 3). If even closed they ask for more, all shrink alike and the bed is covered whole. So a row more never takes cover away.
+ */
+function spacingsFitted(rows: readonly GrownRow[], radiiFt: readonly number[], areaSqFt: number): number[] {
+  const asked = (spacings: readonly number[]) => rows.reduce((sum, row, i) => sum + row.quantity * plantCellSqFt(spacings[i] ?? row.spacingFt, "triangular"), 0);
+  const own = rows.map((row) => row.spacingFt);
+  if (asked(own) <= areaSqFt) return own;
+  const gaining = (gain: number) => own.map((spacingFt, i) => Math.min(spacingFt, (2 * Math.max(LEAST_RADIUS_FT, radiiFt[i] ?? 0)) / Math.sqrt(1 + gain ** 2 / 3)));
+  const touching = gaining(0);
+  const loosened = (share: number) => own.map((spacingFt, i) => Math.max(touching[i] ?? 0, share * spacingFt));
+  if (asked(touching) <= areaSqFt) return loosened(risingReached((share) => asked(loosened(share)), areaSqFt));
+  const closed = gaining(1);
+  if (asked(closed) <= areaSqFt) return gaining(risingReached((gain) => -asked(gaining(gain)), -areaSqFt));
+  const shrink = Math.sqrt(areaSqFt / asked(closed));
+  return closed.map((spacingFt) => spacingFt * shrink);
+}
+
 /**
  * Share of the bed that rows standing side by side cover together. Each row has its own share of the ground, quantity · √3/2 · s²; where the shares
- * add up to more than the bed, all spacings shrink alike until they fit. Within its share a row covers what circles on an endless grid cover (exact);
+ * add up to more than the bed, the spacings close up until they fit (see above). Within its share a row covers what circles on an endless grid cover (exact);
  * what its outer plants reach beyond it falls evenly over the rest of the bed, on ground that is open or already covered alike.
  * Exact for a single row inside its bed; never over 1.
  */
 function shareCovered(rows: readonly GrownRow[], areaSqFt: number, year: number): number {
   if (areaSqFt <= 0 || rows.length === 0) return 0;
-  const asked = rows.reduce((sum, row) => sum + row.quantity * plantCellSqFt(row.spacingFt, "triangular"), 0);
-  const shrink = Math.min(1, Math.sqrt(areaSqFt / asked));
-  const parts = rows.map((row) => {
-    const spacingFt = row.spacingFt * shrink;
-    const radiusFt = row.radiusFt(year);
+  const radii = rows.map((row) => row.radiusFt(year));
+  const spacings = spacingsFitted(rows, radii, areaSqFt);
+  const parts = rows.map((row, i) => {
+    const spacingFt = spacings[i] ?? row.spacingFt;
+    const radiusFt = radii[i] ?? 0;
     const share = row.quantity * plantCellSqFt(spacingFt, "triangular");
     const inside = row.quantity * cellCover(spacingFt, radiusFt);
     const beyond = Math.max(0, patchCover(row.quantity, spacingFt, radiusFt) - inside);

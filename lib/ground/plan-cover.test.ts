@@ -58,6 +58,77 @@ describe("cover of a drawn bed", () => {
     );
   });
 
+  it("never falls, overall or in any stratum, as plants are larger from the start or when mature", () => {
+    const higher = (own: PlanPlant, sizeText: string, share: number): PlanPlant => ({
+      ...own,
+      sizeText,
+      taxon: { ...own.taxon, spreadFt: [own.taxon.spreadFt[0] * share, own.taxon.spreadFt[1] * share] },
+    });
+    fc.assert(
+      fc.property(lists, fc.integer({ min: 0, max: 20 }), fc.double({ min: 1, max: 2, noNaN: true }), (plants, year, share) => {
+        // The size at planting is stated, so that both start alike; strata go by height, which stays.
+        const before = planCoverAtYear(coverOf(plants.map((own) => higher(own, "6 in spread", 1))), year);
+        const wider = planCoverAtYear(coverOf(plants.map((own) => higher(own, "6 in spread", share))), year);
+        const older = planCoverAtYear(coverOf(plants.map((own) => higher(own, "6 in spread", 1))), Math.min(20, year + 1));
+        for (const after of [wider, older]) {
+          expect(after.overall).toBeGreaterThanOrEqual(before.overall - 1e-9);
+          for (const stratum of STRATA) expect(after.byStratum[stratum]).toBeGreaterThanOrEqual(before.byStratum[stratum] - 1e-9);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("never falls in any stratum when a plant is added, and never by more than its crown is large", () => {
+    fc.assert(
+      fc.property(lists, fc.integer({ min: 0, max: 20 }), (plants, year) => {
+        const [last] = plantsGrown(plants.slice(-1));
+        if (!last) return;
+        const before = planCoverAtYear(coverOf(plants.slice(0, -1)), year);
+        const after = planCoverAtYear(coverOf(plants), year);
+        const crown = (Math.PI * radiusAtYear(last.growth, year) ** 2) / outlineArea(bed);
+        for (const stratum of STRATA) expect(after.byStratum[stratum]).toBeGreaterThanOrEqual(before.byStratum[stratum] - 1e-9);
+        expect(after.overall - before.overall).toBeLessThanOrEqual(crown + 1e-9);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("is never made more by clipping: a part of the bed has no more ground covered than the whole, the whole no more than the crowns, and two parts make it up", () => {
+    fc.assert(
+      fc.property(lists, fc.integer({ min: 0, max: 20 }), fc.double({ min: 1, max: 39, noNaN: true }), (plants, year, split) => {
+        const sqFt = (outline: readonly Point[]) => planCoverAtYear(coverOf(plants, [...outline]), year).overall * outlineArea([...outline]);
+        const left = rectangleOutline(split, 12);
+        const right = rectangleOutline(40 - split, 12).map(([x, y]): Point => [x + split, y]);
+        const whole = sqFt(bed);
+        const circles = plantsGrown(plants).map(({ at, growth }) => ({ center: at, radiusFt: radiusAtYear(growth, year) }));
+        expect(sqFt(left)).toBeLessThanOrEqual(whole + 1e-7);
+        expect(whole).toBeLessThanOrEqual(unionArea(circles, null) + 1e-7);
+        expect(sqFt(left) + sqFt(right)).toBeCloseTo(whole, 6);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("does not mind the order in any stratum, nor a bed moved far away", () => {
+    fc.assert(
+      fc.property(lists, fc.integer({ min: -2000, max: 2000 }), (plants, shift) => {
+        const before = planCoverAtYear(coverOf(plants), 9);
+        const moved = [...plants].reverse().map((own) => ({ ...own, at: [own.at[0] + shift, own.at[1] - shift] as const }));
+        const after = planCoverAtYear(
+          coverOf(
+            moved.map((own) => ({ ...own, at: [...own.at] })),
+            bed.map(([x, y]): Point => [x + shift, y - shift]),
+          ),
+          9,
+        );
+        expect(after.overall).toBeCloseTo(before.overall, 9);
+        for (const stratum of STRATA) expect(after.byStratum[stratum]).toBeCloseTo(before.byStratum[stratum], 9);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it("agrees with cover by counts where a bed is filled on the grid, within the edge", () => {
     const taxon = GROUND_TAXA.tallPerennial;
     const outline = rectangleOutline(40, 20);

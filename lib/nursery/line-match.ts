@@ -39,6 +39,9 @@ export type MatchedLine = {
   readonly prices: readonly PriceBreak[];
   readonly ready: string | null;
   readonly remarks: readonly string[];
+  /** The supplier's own number, and the grade; "" where none stands there. */
+  readonly code: string;
+  readonly grade: string;
 };
 
 /** Names confirmed before for this supplier: as written (`nameKey`) to taxon. */
@@ -221,6 +224,8 @@ export function lineMatcher<T extends ListedPlant>(
       prices: price.breaks,
       ready: quantity.ready ?? (line.readyText || readyInText(line.remarks.join(" "))),
       remarks: [...new Set(remarks)],
+      code: line.code,
+      grade: line.grade,
     };
   }
 

@@ -1,4 +1,6 @@
 // What the columns of a supplier's list hold, guessed from their headings and from what stands in them.
+
+import { sizedCellsHold, sizeHeading, sizesCarried } from "./list-size-columns";
 import { breakFrom } from "./price-read";
 import { readyInText } from "./quantity-read";
 import { sizeSplit } from "./size-split";
@@ -20,6 +22,8 @@ export const COLUMN_ROLES = [
   "later",
   "ready",
   "price",
+  "sizedQuantity",
+  "sizedPrice",
   "remarks",
   "location",
   "grade",
@@ -28,7 +32,7 @@ export const COLUMN_ROLES = [
 ] as const;
 export type ColumnRole = (typeof COLUMN_ROLES)[number];
 
-/** One column: what it holds, its heading as written, and for a price the quantity from which it holds. */
+/** One column: what it holds, its heading as written, and for a price the quantity from which it holds. Of a sized column the heading is the size of every plant in it. */
 export type ListColumn = { readonly role: ColumnRole; readonly heading: string; readonly from: number | null };
 
 /** How a sheet is read. It is a value: a person may change it, and it can be kept for the supplier. `headerRows` counts from the first header row. */
@@ -83,6 +87,8 @@ export function headingRole(heading: string): { readonly role: ColumnRole; reado
   const from = breakFrom(plain);
   if (from !== null && /^(?:prices?|qty|\$|each|ea)?[ @/-]*\d+ ?(?:\+|- ?\d+|& ?up|up|or more|to \d+)?(?: ?(?:ea|each|prices?|plants?|pcs|\$))*$/.test(plain))
     return { role: "price", from };
+  const sized = sizeHeading(heading);
+  if (sized) return { role: sized.holds === "price" ? "sizedPrice" : "sizedQuantity", from: null };
   for (const [role, pattern] of WORDINGS) if (pattern.test(plain)) return { role, from: role === "price" ? from : null };
   return readyInText(plain) !== null && plain.length < 20 ? { role: "later", from: null } : null;
 }
@@ -97,11 +103,18 @@ function headerScore(row: readonly string[]): number {
   let strange = 0;
   for (const cell of filled) {
     const role = headingRole(cell);
-    if (role) roles.add(role.role);
-    else if (/\d/.test(cell) && !/^\d{1,5}$/.test(cell)) strange += 2;
+    if (role) {
+      // Several sizes side by side are headings as surely as two words are.
+      if (role.role === "sizedQuantity" && roles.has(role.role)) roles.add("sizedPrice");
+      roles.add(role.role);
+    } else if (/\d/.test(cell) && !/^\d{1,5}$/.test(cell)) strange += 2;
     else if (cell.length > 25) strange += 1;
   }
-  const several = roles.size >= 2 && [...roles].some((role) => NAME_ROLES.has(role) || role === "size" || role === "code");
+  const several =
+    roles.size >= 2 &&
+    [...roles].some(
+      (role) => NAME_ROLES.has(role) || role === "size" || role === "code" || (role === "sizedPrice" && filled.length > 2 && !filled.some((cell) => cell.length > 25)),
+    );
   return several && strange <= roles.size ? roles.size + filled.length / 100 - strange * 0.6 : 0;
 }
 
@@ -193,6 +206,7 @@ export function columnsAt(rows: readonly (readonly string[])[], headerRow: numbe
     const figure = /^(?:price )?(\d{1,5})$/i.exec(heading)?.[1];
     if (figure !== undefined && (contents[c]?.price ?? 0) >= ALIKE) said[c] = { role: "price", from: Number(figure) };
   });
+  sizedColumns(said, headings, cells, headerRow === null ? [] : (rows[headerRow] ?? []), headerRow ? (rows[headerRow - 1] ?? []) : []);
   const taken = new Set(said.flatMap((one) => (one ? [one.role] : [])));
   const roles = said.map((one, c): { role: ColumnRole | null; from: number | null } => {
     if (one) return one;
@@ -203,6 +217,42 @@ export function columnsAt(rows: readonly (readonly string[])[], headerRow: numbe
   namesFound(roles, cells, contents, isName);
   const columns = roles.map(({ role, from }, c): ListColumn => ({ role: role ?? "remarks", heading: headings[c] ?? "", from }));
   return { headerRow, headerRows, columns };
+}
+
+/** Settles columns headed by sizes: what they hold, sizes that span several columns, and a lone size among ordinary columns, which is none. Changes `said` and `headings`. */
+function sizedColumns(
+  said: ({ readonly role: ColumnRole; readonly from: number | null } | null)[],
+  headings: string[],
+  cells: readonly (readonly string[])[],
+  header: readonly string[],
+  above: readonly string[],
+): void {
+  // "#1 | | #3 |" over "Qty | Price | Qty | Price", in the header row or in the one above it.
+  for (const over of [header, above]) {
+    if (over.filter((cell) => sizeHeading(cell)).length < 2) continue;
+    const sizes = sizesCarried(over, headings.length);
+    const plain = said.map((one, c) => (one && sizeHeading(headings[c] ?? "") === null ? one.role : null));
+    const spanned = sizes.filter((size, c) => size !== "" && (plain[c] === "quantity" || plain[c] === "price"));
+    if (spanned.length < 2) continue;
+    for (const [c, size] of sizes.entries()) {
+      const role = plain[c];
+      if (size === "" || (role !== "quantity" && role !== "price")) continue;
+      said[c] = { role: role === "price" ? "sizedPrice" : "sizedQuantity", from: null };
+      headings[c] = size;
+    }
+    break;
+  }
+  const sized = said.flatMap((one, c) => (one?.role === "sizedQuantity" || one?.role === "sizedPrice" ? [c] : []));
+  const hasSize = said.some((one) => one?.role === "size");
+  if (sized.length === 1 && hasSize) {
+    for (const c of sized) said[c] = null;
+    return;
+  }
+  const silent = sized.filter(
+    (c) => !sizeHeading(headings[c] ?? "")?.holds && said[c]?.role === "sizedQuantity" && !sized.some((other) => other !== c && headings[other] === headings[c]),
+  );
+  const hold = sizedCellsHold(silent.flatMap((c) => cells[c] ?? []));
+  if (hold === "price") for (const c of silent) said[c] = { role: "sizedPrice", from: null };
 }
 
 /** Sees to it that a column of names is found: of those without a role, or with "remarks", the one in which most cells are plants' names. */

@@ -1,6 +1,8 @@
 // Reads a supplier's list as it comes: title rows, headings, names carried down, section headings, notes. What is a line and what is not.
 import Papa from "papaparse";
+import { sizeFromDate } from "./cell-text";
 import { type ColumnMap, type ColumnRole, columnsGuessed, headingRole, type NameTest } from "./list-columns";
+import { isOfferCell, sizeHeading } from "./list-size-columns";
 import { sizeSplit } from "./size-split";
 
 /** One sheet as rows of cells: what a CSV text or a workbook gives. Empty rows are kept, so that row numbers stay those of the file. */
@@ -30,13 +32,20 @@ export type ListLine = {
   readonly grade: string;
 };
 
-export type SkippedRow = { readonly sheet: string; readonly row: number; readonly text: string; readonly why: "title" | "header" | "heading" | "note" };
+export type SkippedRow = {
+  readonly sheet: string;
+  readonly row: number;
+  readonly text: string;
+  readonly why: "title" | "header" | "heading" | "note" | "total" | "nothing offered";
+};
 export type ListRead = {
   readonly lines: readonly ListLine[];
   readonly skipped: readonly SkippedRow[];
   readonly maps: readonly { readonly sheet: string; readonly map: ColumnMap }[];
 };
 
+/** Sums at the foot of a list or a page. */
+const TOTAL = /^(?:sub ?-?|grand |page |list )?totals?\b/i;
 const DELIMITERS = [",", ";", "\t", "|"] as const;
 const NOTE =
   /^(?:page \d|continued|total|subtotal|grand total|prices?\b|terms|all (?:sizes|prices|plants|stock|orders)|subject to|note\b|\*|thank|fob\b|f\.o\.b|please|minimum|call (?:for|us)|phone|fax|e-?mail|www\.|effective|updated|as of|availability)/i;
@@ -66,7 +75,8 @@ type RowReader = (roles: readonly ColumnRole[]) => string;
 const bare = (text: string): boolean => /^[\d.,/ \u00bc-\u00be+-]+$|^\d+(?:[ -]\d\/\d)?/.test(text) && !/["'a-z]/i.test(text);
 
 /** A size cell with the word or unit that its column's heading stands for. */
-function sizeCell(role: ColumnRole, heading: string, text: string): string {
+function sizeCell(role: ColumnRole, heading: string, written: string): string {
+  const text = sizeFromDate(written);
   if (text === "" || /^(?:-|n\/?a|x)$/i.test(text)) return role === "root" && /^x$/i.test(text) && /b ?& ?b/i.test(heading) ? "B&B" : "";
   const unit = /\bft\b|feet|'/i.test(heading) ? " ft" : /\bin\b|inch|"/i.test(heading) ? " in" : "";
   switch (role) {
@@ -147,10 +157,32 @@ function repeatsHeader(cells: readonly string[], header: readonly string[] | und
 }
 
 /** A column that, filled, makes a row a line on offer. */
-const OFFER_ROLES: ReadonlySet<ColumnRole> = new Set([...SIZE_ROLES, "quantity", "price", "code", "later", "ready"]);
+const OFFER_ROLES: ReadonlySet<ColumnRole> = new Set([...SIZE_ROLES, "quantity", "price", "code", "later", "ready", "sizedQuantity", "sizedPrice"]);
+
+const isSized = (role: ColumnRole): boolean => role === "sizedQuantity" || role === "sizedPrice";
 
 function isOffer(cells: readonly string[], map: ColumnMap): boolean {
-  return map.columns.some(({ role }, c) => OFFER_ROLES.has(role) && (cells[c] ?? "").trim() !== "");
+  return map.columns.some(({ role }, c) => OFFER_ROLES.has(role) && (isSized(role) ? isOfferCell(cells[c] ?? "") : (cells[c] ?? "").trim() !== ""));
+}
+
+/** One line as several: a line for each size that a filled cell stands under. A row of a list without such columns is its one line. */
+function linesBySize(line: ListLine, cells: readonly string[], map: ColumnMap): ListLine[] {
+  const sizes = new Map<string, { quantity: string; prices: { from: number | null; text: string }[] }>();
+  for (const [c, { role, heading }] of map.columns.entries()) {
+    const cell = (cells[c] ?? "").trim();
+    if (!isSized(role) || !isOfferCell(cell)) continue;
+    const size = sizeHeading(heading)?.size ?? heading;
+    const held = sizes.get(size) ?? { quantity: "", prices: [] };
+    sizes.set(size, held);
+    if (role === "sizedPrice") held.prices.push({ from: null, text: cell });
+    else held.quantity = held.quantity || cell;
+  }
+  return [...sizes].map(([size, { quantity, prices }]) => ({
+    ...line,
+    sizeText: [size, line.sizeText].filter(Boolean).join(" "),
+    quantityText: quantity || line.quantityText,
+    prices: prices.length ? prices : line.prices,
+  }));
 }
 
 const hasName = (cells: readonly string[], map: ColumnMap): boolean =>
@@ -164,6 +196,7 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
   const first = map.headerRow === null ? 0 : map.headerRow + map.headerRows;
   const header = map.headerRow === null ? undefined : rows[map.headerRow];
   const offers = map.columns.some(({ role }) => OFFER_ROLES.has(role));
+  const sized = map.columns.some(({ role }) => isSized(role));
   for (const [i, cells] of rows.entries()) {
     const filled = filledCells(cells);
     if (filled.length === 0) continue;
@@ -182,6 +215,10 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
     const named = hasName(cells, map);
     const [only = ""] = filled;
     const lone = filled.length === 1;
+    if (TOTAL.test(only)) {
+      skip("total");
+      continue;
+    }
     if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") {
       skip("note");
       continue;
@@ -211,7 +248,10 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
       skip("note");
       continue;
     }
-    lines.push(line);
+    const own = sized ? linesBySize(line, cells, map) : [line];
+    if (own.length === 0 && line.quantityText === "" && line.prices.length === 0) skip("nothing offered");
+    else if (own.length === 0) lines.push(line);
+    else lines.push(...own);
   }
   return { lines, skipped };
 }

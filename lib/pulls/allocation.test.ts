@@ -71,6 +71,13 @@ describe("lots for a job", () => {
     expect(served?.alternatives).toEqual([{ lotId: "dear", steps: 0, moreCentsEach: 400 }]);
   });
 
+  it("come from the one lot that was chosen by hand, with the better ones among the others", () => {
+    const lots = [lot("cheap", 50, false, 500), lot("dear", 50, false, 900)];
+    const [served] = lotsAllocated([need("g", 10, { onlyLotId: "dear" })], lots).served;
+    expect(served?.picks).toEqual([{ lotId: "dear", quantity: 10, steps: 0 }]);
+    expect(served?.alternatives).toEqual([{ lotId: "cheap", steps: 0, moreCentsEach: -400 }]);
+  });
+
   it("are found for a large job too, without proof", () => {
     const lots = Array.from({ length: 12 }, (_, i) => lot(`l${i}`, 30 + i, i < 3, 500 + i * 10));
     const result = lotsAllocated(
@@ -118,7 +125,7 @@ function bestByForce(needs: readonly Need[], lots: readonly Lot[]): Judged {
     if (!one || !other || !row) return;
     const room = l === 0 ? one.quantity : open;
     const steps = sizeSteps(one.size, other.size);
-    const serves = steps !== null && Math.abs(steps) <= one.stepsAllowed && other.taxonId === one.taxonId;
+    const serves = steps !== null && Math.abs(steps) <= one.stepsAllowed && other.taxonId === one.taxonId && (!one.onlyLotId || one.onlyLotId === other.id);
     for (let quantity = 0; quantity <= (serves ? Math.min(room, left[l] ?? 0) : 0); quantity++) {
       row[l] = quantity;
       left[l] = (left[l] ?? 0) - quantity;
@@ -136,8 +143,15 @@ describe("the answer", () => {
     .array(fc.record({ onHand: fc.nat(5), own: fc.boolean(), cents: fc.integer({ min: 1, max: 9 }), size: fc.constantFrom("#3", "#5", "#2") }), { minLength: 1, maxLength: 3 })
     .map((list) => list.map(({ onHand, own, cents, size }, i) => lot(`l${i}`, onHand, own, cents, { size })));
   const needs = fc
-    .array(fc.record({ quantity: fc.integer({ min: 1, max: 4 }), stepsAllowed: fc.constantFrom(0 as const, 1 as const) }), { minLength: 1, maxLength: 3 })
-    .map((list) => list.map(({ quantity, stepsAllowed }, i) => need(`g${i}`, quantity, { stepsAllowed })));
+    .array(
+      fc.record({
+        quantity: fc.integer({ min: 1, max: 4 }),
+        stepsAllowed: fc.constantFrom(0 as const, 1 as const),
+        onlyLotId: fc.oneof({ weight: 3, arbitrary: fc.constant(null) }, fc.constantFrom("l0", "l1")),
+      }),
+      { minLength: 1, maxLength: 3 },
+    )
+    .map((list) => list.map(({ quantity, ...more }, i) => need(`g${i}`, quantity, more)));
 
   it("is the best of all ways, and never more than a lot has", () => {
     fc.assert(

@@ -15,6 +15,8 @@ export type Need = {
   readonly plantingOn: string | null;
   /** Size steps up or down that the job allows. */
   readonly stepsAllowed: 0 | 1;
+  /** The one lot that may serve it, chosen by hand; null or absent: any. */
+  readonly onlyLotId?: string | null;
 };
 
 export type Pick = { readonly lotId: string; readonly quantity: number; readonly steps: number };
@@ -22,7 +24,7 @@ export type Served = {
   readonly key: string;
   readonly picks: readonly Pick[];
   readonly short: number;
-  /** Other lots that could serve the whole group from what this answer leaves free, with the difference in cents a plant (null: no price). */
+  /** Other lots that could serve the whole group from what this answer leaves free, also where one lot was chosen by hand, with the difference in cents a plant (null: no price). */
   readonly alternatives: readonly { readonly lotId: string; readonly steps: number; readonly moreCentsEach: number | null }[];
 };
 export type Allocation = {
@@ -178,7 +180,8 @@ function bestByExchange(problem: Problem): Answer | null {
 function taxonAllocated(needs: readonly Need[], lots: readonly Lot[]): { served: Served[]; taken: Map<string, number>; proven: boolean } {
   const total = needs.reduce((sum, need) => sum + need.quantity, 0);
   const free = lots.map(lotFree);
-  const options = needs.map((need) => lots.flatMap((lot, l) => optionOf(need, lot, l, Math.min(total, free[l] ?? 0)) ?? []));
+  const serving = needs.map((need) => lots.flatMap((lot, l) => optionOf(need, lot, l, Math.min(total, free[l] ?? 0)) ?? []));
+  const options = needs.map((need, g) => (serving[g] ?? []).filter(({ lot: l }) => !need.onlyLotId || lots[l]?.id === need.onlyLotId));
   const any: Choice = needs.map(() => null);
   const all = answerOf({ needs, lots, free, options, enough: true }, any);
   const problem: Problem = { needs, lots, free, options, enough: all?.short === 0 };
@@ -201,7 +204,7 @@ function taxonAllocated(needs: readonly Need[], lots: readonly Lot[]): { served:
     });
     const own = row.findIndex((quantity) => quantity > 0);
     const ownCents = own < 0 ? null : (options[g]?.find((option) => option.lot === own)?.cost[2] ?? null);
-    const alternatives = (options[g] ?? []).flatMap(({ lot: l, steps, cost }) => {
+    const alternatives = (serving[g] ?? []).flatMap(({ lot: l, steps, cost }) => {
       const lot = lots[l];
       const room = (free[l] ?? 0) - (taken.get(lot?.id ?? "") ?? 0) + (row[l] ?? 0);
       if (!lot || (picks.length === 1 && l === own) || room < need.quantity) return [];

@@ -41,7 +41,7 @@ export type PullList = {
 };
 
 /** Kinds in the order of a planting schedule, with their headings. */
-const HEADINGS = {
+export const KIND_HEADINGS = {
   tree: "Trees",
   conifer: "Conifers",
   shrub: "Shrubs",
@@ -53,7 +53,7 @@ const HEADINGS = {
   bulb: "Bulbs",
   annual: "Annuals",
 } as const satisfies Record<Kind, string>;
-const KIND_ORDER = Object.keys(HEADINGS) as readonly Kind[];
+const KIND_ORDER = Object.keys(KIND_HEADINGS) as readonly Kind[];
 
 const collator = new Intl.Collator("en-US", { numeric: true, sensitivity: "base" });
 
@@ -65,6 +65,11 @@ function textOrder(a: string, b: string): number {
 /** The hybrid sign is not part of the alphabet: Acer × freemanii stands under f. */
 function nameSortText(name: string): string {
   return name.replace(/[×✕]\s*/g, "");
+}
+
+/** Order of plants on a list: by botanical name without the hybrid sign, then by id. */
+export function nameOrder(a: Pick<PullTaxon, "id" | "name">, b: Pick<PullTaxon, "id" | "name">): number {
+  return textOrder(nameSortText(a.name), nameSortText(b.name)) || textOrder(a.id, b.id);
 }
 
 function bedOrder(a: PullBed, b: PullBed): number {
@@ -100,12 +105,7 @@ function lineFromRows(key: string, rows: readonly PullRow[], taxon: PullTaxon): 
 }
 
 function lineOrder(a: PullLine, b: PullLine): number {
-  return (
-    textOrder(nameSortText(a.taxon.name), nameSortText(b.taxon.name)) ||
-    textOrder(a.taxon.id, b.taxon.id) ||
-    nurserySizeRank(a.sizeText, a.taxon.kind) - nurserySizeRank(b.sizeText, b.taxon.kind) ||
-    textOrder(a.key, b.key)
-  );
+  return nameOrder(a.taxon, b.taxon) || nurserySizeRank(a.sizeText, a.taxon.kind) - nurserySizeRank(b.sizeText, b.taxon.kind) || textOrder(a.key, b.key);
 }
 
 /**
@@ -122,6 +122,6 @@ export function pullList(rows: readonly PullRow[]): PullList {
   const lines = [...byKey].flatMap(([key, same]) => (same[0] ? [lineFromRows(key, same, same[0].taxon)] : [])).sort(lineOrder);
   const groups = KIND_ORDER.map((kind) => ({ kind, lines: lines.filter((line) => line.taxon.kind === kind) }))
     .filter((group) => group.lines.length > 0)
-    .map(({ kind, lines: own }) => ({ kind, heading: HEADINGS[kind], quantity: quantitySummed(own), lines: own }));
+    .map(({ kind, lines: own }) => ({ kind, heading: KIND_HEADINGS[kind], quantity: quantitySummed(own), lines: own }));
   return { beds: bedsSummed(pulled), groups, quantity: quantitySummed(pulled) };
 }

@@ -149,11 +149,21 @@ export function rootBall(size: LineSize, kind: Kind): RootBall | null {
   return ballOf(tableRead(kind === "conifer" ? BALL_BY_CONIFER_HEIGHT : kind === "tree" ? BALL_BY_TREE_HEIGHT : BALL_BY_SHRUB_HEIGHT, heightIn), "height");
 }
 
+/** Plants in a tray or flat of which the size says no number (common practice, no source). */
+const TRAY_PLANTS = 32;
+
+/** Plants that are handled as one: those of a plug tray or flat; null for plants handled one by one. */
+export function trayCount(size: LineSize): number | null {
+  const counted = size.plugCount ?? size.flatCount;
+  if (counted !== null) return Math.max(1, counted);
+  return size.root === "plug" || size.containerClass === "flat" ? TRAY_PLANTS : null;
+}
+
 /** Weight in pounds of one plant as it is handled (one tray for plugs and flats); null where the size does not tell. */
 export function plantWeightLb(size: LineSize, kind: Kind): number | null {
   const ball = rootBall(size, kind);
   if (ball) return ball.weightLb;
-  if (size.root === "plug" || size.plugCount !== null || size.flatCount !== null || size.containerClass === "flat") return TRAY_LB;
+  if (trayCount(size) !== null) return TRAY_LB;
   if (size.containerGal !== null) return Math.round(tableRead(CONTAINER_LB, size.containerGal) * 10) / 10;
   if (size.root === "bare root") return size.caliperIn ? Math.round(size.caliperIn[1] * BARE_ROOT_TREE_LB_PER_IN) : BARE_ROOT_LB;
   return size.root === "bulb" ? BULB_LB : null;

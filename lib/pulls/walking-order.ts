@@ -1,5 +1,6 @@
 // The order in which a yard is walked: places as they were set by hand, others by block, row and bay; suppliers after the own places.
 import type { Lot } from "../nursery/lot";
+import { placeText as ownPlaceText } from "../nursery/lot-place";
 
 type Placed = Pick<Lot, "owner" | "place">;
 
@@ -17,9 +18,8 @@ export function placeOrder(a: Placed, b: Placed): number {
 
 /** A place as it is called: "Block A, row 3, bay 12"; a supplier by name. */
 export function placeText({ owner, place }: Placed): string {
-  const parts = [place.block && `block ${place.block}`, place.row && `row ${place.row}`, place.bay && `bay ${place.bay}`].filter(Boolean).join(", ");
-  const text = owner.kind === "own" ? parts || "yard" : [owner.supplierName, parts].filter(Boolean).join(", ");
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const parts = ownPlaceText(place);
+  return owner.kind === "own" ? parts || "Yard" : [owner.supplierName, parts].filter(Boolean).join(", ");
 }
 
 export type WalkStop<T> = { readonly place: string; readonly items: readonly T[] };

@@ -140,6 +140,42 @@ describe("yearScore and restingOnOne", () => {
     const shared = [1, 2, 3].map((i) => plant(`p${i}`, 10, window("bloom", 180, 230, 3)));
     expect(restingOnOne(shared, 100, DEFAULT_TARGETS, season).filter((r) => r.index === 13)).toEqual([]);
   });
+  it("says the same, to the last half-month, as a whole year worked out anew without each plant in turn", () => {
+    const byTheYear = (plants: readonly InterestPlant[], groundSqFt: number, place: typeof season) => {
+      const whole = bedInterest(plants, groundSqFt, DEFAULT_TARGETS, place, noColor);
+      return plants.flatMap(({ key }) => {
+        const others = plants.filter((p) => p.key !== key);
+        const rest = bedInterest(others, groundSqFt, DEFAULT_TARGETS, place, noColor);
+        return whole.flatMap((half, i) =>
+          !half.bare && rest[i]?.bare && half.interest - rest[i].interest >= 0.5 * half.interest ? [{ index: half.index, label: half.label, key }] : [],
+        );
+      });
+    };
+    const place = fc.record({ lastFreezeDay: fc.integer({ min: 60, max: 160 }), firstFreezeDay: fc.integer({ min: 230, max: 330 }) });
+    // Round areas, the same windows and shared keys, so that many plants give just half, or leave just the target.
+    const evenPlant = fc
+      .record({
+        area: fc.constantFrom(0, 13.5, 20, 27, 40, 120),
+        start: fc.constantFrom(100, 180, 350),
+        length: fc.constantFrom(20, 90, 364),
+        key: fc.constantFrom("a", "b", "c", "d"),
+      })
+      .map(({ area, start, length, key }) => plant(key, area, window("bloom", start, ((start - 1 + length) % 365) + 1, 3), window("bark", 1, 365, 2)));
+    const anyBed = fc.oneof(
+      fc.array(anyPlant, { maxLength: 9 }).map((makers) => makers.map((make, i) => make(`p${i}`))),
+      fc.array(evenPlant, { maxLength: 6 }),
+    );
+    let named = 0;
+    fc.assert(
+      fc.property(anyBed, fc.constantFrom(50, 100, 400), place, (plants, groundSqFt, where) => {
+        const resting = restingOnOne(plants, groundSqFt, DEFAULT_TARGETS, where);
+        named += resting.length;
+        expect(resting).toEqual(byTheYear(plants, groundSqFt, where));
+      }),
+      { numRuns: 150 },
+    );
+    expect(named).toBeGreaterThan(100);
+  });
   it("holds a place without frost to be growing all year", () => {
     expect(dayIsGrowing({ lastFreezeDay: null, firstFreezeDay: null }, 10)).toBe(true);
     expect(dayIsGrowing(season, 125)).toBe(false);

@@ -96,9 +96,20 @@ function colorOn(window: SeasonWindow, day: number, growing: boolean, hexOf: (na
   return (day - window.startDay + 365) % 365 > length / 2 ? hexOf(feature.fade) : feature.hex;
 }
 
+/** The counted cover alone, as `plantDay` has it. */
+function countedShow(windows: readonly SeasonWindow[], day: number, growing: boolean): number {
+  let miss = 1;
+  for (const window of windows) {
+    if (!kindCounts(window.kind, growing)) continue;
+    const show = (window.feature.show / 3) * windowWeight(window, day);
+    if (show > 0) miss *= 1 - show;
+  }
+  return 1 - miss;
+}
+
 /** Interest i(t) of one plant on a day toward the target, 0–1. */
 export function plantInterest(season: TaxonSeason, day: number, growing: boolean): number {
-  return plantDay(season.windows, day, growing).counted;
+  return countedShow(season.windows, day, growing);
 }
 
 /**
@@ -154,24 +165,69 @@ export function yearScore(halfMonths: readonly Pick<HalfMonthInterest, "interest
 }
 
 const CARRIES = 0.5;
+/** Far above the rounding of a sum, far below any share that matters. */
+const ROUNDING = 1e-9;
+
+/** Counted share of the ground that each plant shows on each day: entry [plant][day of year − 1]. */
+function countedByDay(plants: readonly InterestPlant[], groundSqFt: number, growingOn: readonly boolean[]): Float64Array[] {
+  return plants.map(({ areaSqFt, season: { windows } }) => {
+    const share = Math.min(1, areaSqFt / groundSqFt);
+    return Float64Array.from(growingOn, (growing, i) => share * countedShow(windows, i + 1, growing));
+  });
+}
 
 /**
  * Half-months on target that rest on one plant: without it they would be bare, and it gives half or more of what counts then
  * (without the second condition a bed just on target rests on each of its plants alike, which tells nobody anything).
+ * Plants of one key count as one. The days are worked out once for all plants: what is left without one is first the whole less its own, and the few that come
+ * near the bounds (in any half-month at most two plants give half) are added up anew, so that the answer does not hang on rounding.
  */
 export function restingOnOne(plants: readonly InterestPlant[], groundSqFt: number, targets: Targets, season: GrowingSeason): { index: number; label: string; key: string }[] {
-  const noColor = () => "";
-  const whole = bedInterest(plants, groundSqFt, targets, season, noColor);
-  return plants.flatMap((plant) => {
-    const rest = bedInterest(
-      plants.filter((p) => p.key !== plant.key),
-      groundSqFt,
-      targets,
-      season,
-      noColor,
-    );
-    return whole.flatMap((half, i) =>
-      !half.bare && rest[i]?.bare && half.interest - rest[i].interest >= CARRIES * half.interest ? [{ index: half.index, label: half.label, key: plant.key }] : [],
-    );
+  const growingOn = Array.from({ length: 365 }, (_, i) => dayIsGrowing(season, i + 1));
+  const counted = countedByDay(plants, groundSqFt, growingOn);
+  /** Share of the ground on a day, all plants but those of a key, in their order as `bedInterest` adds them. */
+  const dayShare = (day: number, without: string | null): number => {
+    let sum = 0;
+    for (const [i, plant] of plants.entries()) if (plant.key !== without) sum += counted[i]?.[day - 1] ?? 0;
+    return sum;
+  };
+  const interestOf = (half: (typeof HALF_MONTHS)[number], shareOn: (day: number) => number): number => {
+    const days = half.endDay - half.startDay + 1;
+    let interest = 0;
+    for (let day = half.startDay; day <= half.endDay; day++) interest += Math.min(1, shareOn(day)) / days;
+    return interest;
+  };
+  const wholeByDay = Float64Array.from({ length: 365 }, (_, i) => dayShare(i + 1, null));
+  const halves = HALF_MONTHS.map((half) => {
+    const days = half.endDay - half.startDay + 1;
+    let target = 0;
+    for (let day = half.startDay; day <= half.endDay; day++) target += (growingOn[day - 1] ? targets.growing : targets.winter) / days;
+    return { half, target, interest: interestOf(half, (day) => wholeByDay[day - 1] ?? 0) };
+  }).filter(({ interest, target }) => !(interest < target - EPSILON));
+  const ownByKey = new Map<string, Float64Array>();
+  for (const [i, { key }] of plants.entries()) {
+    const own = counted[i] ?? new Float64Array(365);
+    const others = ownByKey.get(key);
+    ownByKey.set(key, others ? others.map((share, day) => share + (own[day] ?? 0)) : own);
+  }
+  return plants.flatMap(({ key }) => {
+    const own = ownByKey.get(key);
+    if (!own?.some((share) => share > 0)) return [];
+    return halves.flatMap(({ half, target, interest }) => {
+      const rests = (without: number, slack: number) => without < target - EPSILON + slack && interest - without >= CARRIES * interest - slack;
+      if (
+        !rests(
+          interestOf(half, (day) => (wholeByDay[day - 1] ?? 0) - (own[day - 1] ?? 0)),
+          ROUNDING,
+        )
+      )
+        return [];
+      return rests(
+        interestOf(half, (day) => dayShare(day, key)),
+        0,
+      )
+        ? [{ index: half.index, label: half.label, key }]
+        : [];
+    });
   });
 }

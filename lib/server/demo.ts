@@ -1,11 +1,18 @@
 // The demo: an invented firm's job, the entrance garden of a small clinic in Burlington, Vermont. Planted once, into an empty database,
 // with three beds that each have a trouble of their own, so that a newcomer sees findings at once.
 import type { Bed, BedRow } from "../ground/bed";
+import { EMPTY_DRAWING } from "../ground/bed-drawing";
+import { USUAL_CLEAR_FT } from "../ground/border";
+import { STRAIGHT } from "../ground/curve";
+import { layoutFromSeed } from "../ground/layout";
+import { rangeMiddle } from "../ground/stratum";
+import { rowLetter, rowQuantityOf } from "../papers/bed-view";
+import { bedSetOut, layoutPlants, type SetOutRows, setOutAsk } from "../papers/set-out";
 import { matchName } from "../plants/name-match";
 import { bedCreate } from "./beds";
 import { database } from "./database";
 import { jobCreate } from "./jobs";
-import { taxaHeld } from "./taxa";
+import { type TaxaHeld, taxaHeld } from "./taxa";
 
 const MARK = "demo";
 
@@ -15,17 +22,39 @@ type DemoBed = Omit<Bed, "rows"> & { readonly plants: readonly DemoPlant[] };
 const BEDS: readonly DemoBed[] = [
   {
     name: "Entrance bed",
+    // Looked at from its front, the walk at the foot of the drawing: it swings out before the middle, where the serviceberry has its room from the wall.
     size: {
-      by: "outline",
-      points: [
-        [0, 0],
-        [34, 0],
-        [34, 6],
-        [28, 10.5],
-        [20, 11.5],
-        [12, 9],
-        [6, 9.5],
-        [0, 7.5],
+      by: "drawing",
+      edges: [
+        { from: [0, 4], shape: { kind: "cubic", control1: [9.35, 4], control2: [9.35, -3] }, border: { what: "walk" } },
+        { from: [17, -3], shape: { kind: "cubic", control1: [24.65, -3], control2: [24.65, 4] }, border: { what: "walk" } },
+        { from: [34, 4], shape: STRAIGHT, border: { what: "lawn" } },
+        {
+          from: [34, 10],
+          shape: STRAIGHT,
+          border: {
+            what: "house wall",
+            windows: [
+              { fromFt: 2, toFt: 6, sillFt: 3 },
+              { fromFt: 28, toFt: 32, sillFt: 3 },
+            ],
+          },
+        },
+        { from: [0, 10], shape: STRAIGHT, border: { what: "lawn" } },
+      ],
+    },
+    drawing: {
+      ...EMPTY_DRAWING,
+      things: [
+        {
+          what: "buried line",
+          path: [
+            [28.5, 10],
+            [30, 2],
+          ],
+          clearFt: USUAL_CLEAR_FT["buried line"],
+        },
+        { what: "spout", at: [33.4, 9.6], radiusFt: 0.3, clearFt: USUAL_CLEAR_FT.spout },
       ],
     },
     site: { light: "sun", moisture: "average", ph: 6.6, salt: "none", deer: "some", faces: "south" },
@@ -36,7 +65,7 @@ const BEDS: readonly DemoBed[] = [
       ["Hydrangea paniculata 'Jane'", 3, "#3", 4],
       ["Paeonia 'Festiva Maxima'", 5, "#2", 3],
       ["Salvia nemorosa 'Caradonna'", 11, "#1", 1.5],
-      ["Nepeta 'Walker's Low'", 7, "#1", 2.5, { remarks: "along the walk" }],
+      ["Nepeta 'Walker's Low'", 7, "#1", 2.5],
       ["Geranium 'Rozanne'", 9, "#1", 1.75],
       ["Rudbeckia fulgida 'Goldsturm'", 0, "#1", 1.5, { areaSqFt: 20 }],
       ["Symphyotrichum novae-angliae 'Purple Dome'", 5, "#1", 2],
@@ -83,7 +112,29 @@ async function demoBed(demo: DemoBed): Promise<Bed> {
     const quantity = more.areaSqFt ? ({ by: "area", areaSqFt: more.areaSqFt } as const) : ({ by: "count", count } as const);
     return [{ id: `demo${i}`, taxonId: taxon.id, taxonName: taxon.name, quantity, spacingFt, size, remarks: more.remarks ?? "", existing: more.existing ?? false }];
   });
-  return { ...bed, rows };
+  return bed.drawing ? demoSetOut({ ...bed, rows }, byId) : { ...bed, rows };
+}
+
+/** The best arrangement of the first eight seeds, looked at and found good; one is set out instead of eight, for a first start that does not wait. */
+const SEED = 3;
+
+/** The drawn bed with its plants set out, the same on every machine. */
+function demoSetOut(bed: Bed, byId: TaxaHeld["byId"]): Bed {
+  const view: SetOutRows = {
+    rows: bed.rows.map((row, i) => {
+      const taxon = byId.get(row.taxonId) ?? null;
+      return {
+        row,
+        letter: rowLetter(i),
+        quantity: rowQuantityOf(row, taxon, 0),
+        spacingFt: row.spacingFt ?? (taxon ? rangeMiddle(taxon.spreadFt) : null),
+        placed: taxon ? { taxon } : null,
+      };
+    }),
+  };
+  const standpoint = (bed.drawing ?? EMPTY_DRAWING).standpoint;
+  const ask = setOutAsk(bed, view, standpoint, false);
+  return bedSetOut(bed, view, layoutPlants(ask.kept, layoutFromSeed(ask.input, SEED)), standpoint);
 }
 
 /** Plants the demo unless it was planted before (also when it was removed since). @param say told when it is planted */

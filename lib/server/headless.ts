@@ -2,6 +2,7 @@
 import { readFileSync, statSync } from "node:fs";
 import { BED_FILE_MAX, bedFileRead, bedOfFile } from "../papers/bed-file";
 import { bedView, type PlacedTaxon } from "../papers/bed-view";
+import { groundPaper } from "../papers/ground-view";
 import type { Place } from "../place/place";
 import { REFERENCE_YEAR } from "../place/reference";
 import { zoneText } from "../place/zone";
@@ -220,7 +221,7 @@ async function bedVerb({ words, options }: Args): Promise<HeadlessAnswer> {
       ...made.bed.site,
     },
     quantities: view.rows.map((r) => ({ plant: r.row.taxonName, quantity: r.quantity, spacingFt: r.spacingFt, size: r.row.size, existing: r.row.existing })),
-    ground: view.ground,
+    ground: { ...view.ground, ...groundPaper(view) },
     season: {
       year: view.yearShown,
       halfMonths: view.season.halfMonths.map(({ index, label, interest, target, byKind, bare }) => ({ index, label, interest, target, byKind, bare })),

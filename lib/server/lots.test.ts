@@ -25,7 +25,7 @@ const found = async (id: string): Promise<StoredLot | undefined> => (await lotLi
 describe("a lot in the database", () => {
   it("starts with none on hand and not counted, under the plant's present name", async () => {
     const lot = await added({ place: "  Yard bay 3 " });
-    expect(lot).toMatchObject({ taxonId: TAXON, taxonName: "Hydrangea paniculata 'Limelight'", place: "Yard bay 3", quantity: 0, countedAt: null, version: 1 });
+    expect(lot).toMatchObject({ taxonId: TAXON, taxonName: "Hydrangea paniculata 'Limelight'", place: "Yard, bay 3", quantity: 0, countedAt: null, version: 1 });
     await lotDelete(lot.id);
   });
   it("is not added for a plant that is not there", async () => {
@@ -97,7 +97,7 @@ describe("what is on hand", () => {
     await lotRestore(b.id);
     expect(await onHandByTaxon()).toEqual({ [TAXON]: 12 });
     expect(await lotChange(b.id, b.version, { quantity: 1 })).toMatchObject({ kind: "stale", theirs: { quantity: 5 } });
-    await Promise.all([a.id, b.id].map(lotDelete));
+    await Promise.all([a.id, b.id].map((id) => lotDelete(id)));
     expect(await onHandByTaxon()).toEqual({});
   });
 });

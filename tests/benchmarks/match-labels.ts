@@ -21,17 +21,38 @@ const label = z.object({
     flatCount: z.number().optional(),
   }),
   quantity: z.number().nullable(),
-  priceCents: z.number(),
+  priceCents: z.number().nullable(),
   breaks: z.array(z.tuple([z.number(), z.number()])).optional(),
 });
 export type LineLabel = z.infer<typeof label>;
 
 const folder = path.resolve(import.meta.dirname, "../fixtures/availability");
+export type LabelledList = { readonly style: string; readonly rows: string[][]; readonly labels: LineLabel[] };
+
+function listsOf(where: string): LabelledList[] {
+  const all = z.record(z.string(), z.array(label)).parse(JSON.parse(readFileSync(path.join(where, "labels.json"), "utf8")));
+  return Object.entries(all).map(([style, labels]) => ({ style, rows: csvRows(readFileSync(path.join(where, `${style}.csv`), "utf8")), labels }));
+}
 
 /** The lists by style, as rows, with their labels. */
-export function labelledLists(): { style: string; rows: string[][]; labels: LineLabel[] }[] {
-  const all = z.record(z.string(), z.array(label)).parse(JSON.parse(readFileSync(path.join(folder, "labels.json"), "utf8")));
-  return Object.entries(all).map(([style, labels]) => ({ style, rows: csvRows(readFileSync(path.join(folder, `${style}.csv`), "utf8")), labels }));
+export function labelledLists(): LabelledList[] {
+  return listsOf(folder);
+}
+
+/** Lists that were labelled before the engine was ever run on them, in three further styles; nothing was tuned on them. */
+export function heldOutLists(): LabelledList[] {
+  return listsOf(path.join(folder, "held-out"));
+}
+
+/** Each label with the line that was read for it: the first label of a row has the row's first line. Lines without a label are invented ones. */
+export function labelsJudged(
+  labels: readonly LineLabel[],
+  matched: readonly MatchedLine[],
+): { pairs: { label: LineLabel; line: MatchedLine | undefined }[]; invented: MatchedLine[] } {
+  const left = new Map<number, MatchedLine[]>();
+  for (const line of matched) left.set(line.row, [...(left.get(line.row) ?? []), line]);
+  const pairs = labels.map((one) => ({ label: one, line: left.get(one.row)?.shift() }));
+  return { pairs, invented: [...left.values()].flat() };
 }
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a ?? null) === JSON.stringify(b ?? null);

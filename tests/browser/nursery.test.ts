@@ -1,6 +1,12 @@
-// The Nursery screen in a real Chromium: lots added, counted, refused, deleted and brought back; what is on hand among the plants.
+// The Nursery screens in a real Chromium: lots added, counted, refused, moved, written off, deleted and brought back; the walk through the places; the count
+// on a phone; what is on hand among the plants.
+import { createClient } from "@libsql/client";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bedCreate, bedFind } from "../../lib/server/beds";
+import { database } from "../../lib/server/database";
+import { jobCreate } from "../../lib/server/jobs";
+import { reservationsMake } from "../../lib/server/reservations";
 import { expectAccessible, openBrowser, openPage, PHONE, screenshot, WIDE } from "../support/browser";
 import { startServer, type TestServer } from "../support/server";
 
@@ -8,17 +14,24 @@ let server: TestServer;
 let browser: Browser;
 let page: Page;
 beforeAll(async () => {
-  server = await startServer({ demo: true });
+  server = await startServer();
+  process.env.DATABASE_URL = server.database;
   browser = await openBrowser();
   page = await openPage(browser);
 });
 afterAll(async () => {
+  await database().$disconnect();
   await browser?.close();
   await server?.stop();
 });
 
+/** Asks again until it is so: a machine with other work needs a while. */
+const soon = <T>(ask: () => T) => expect.poll(ask, { timeout: 10_000 });
 const lots = (on: Page) => on.locator("tr.lot");
 const onHand = (on: Page) => on.getByLabel("On hand of Hydrangea paniculata 'Limelight'");
+
+/** Waits until the row has taken a count in: an answer that comes later would be put over what is typed next. */
+const free = (on: Page, count: number) => soon(() => on.locator("td[data-label=Free]").first().textContent()).toBe(String(count));
 
 /** Types into a field, keeps it with Enter, and waits until the server has answered. */
 async function keep(on: Page, label: string, text: string): Promise<void> {
@@ -31,7 +44,7 @@ async function keep(on: Page, label: string, text: string): Promise<void> {
 describe("the firm's stock", () => {
   it("is reached from any page and says the first step while it is empty", async () => {
     await page.goto(server.url);
-    await page.getByRole("link", { name: "Nursery" }).click();
+    await page.getByRole("link", { name: "Nursery", exact: true }).click();
     await page.getByRole("heading", { level: 1, name: "Nursery" }).waitFor();
     await page.getByText(/^No lots yet\./).waitFor();
     await expectAccessible(page);
@@ -44,7 +57,7 @@ describe("the firm's stock", () => {
     await expectAccessible(page);
     await search.press("Enter");
     await lots(page).filter({ hasText: "‘Limelight’" }).waitFor();
-    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toContain("Size of Hydrangea");
+    await soon(() => page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toContain("Size of Hydrangea");
     expect(await lots(page).textContent()).toContain("not yet");
   });
 
@@ -53,11 +66,11 @@ describe("the firm's stock", () => {
     await keep(page, "Place of Hydrangea", "yard bay 3");
     await keep(page, "On hand of Hydrangea", "12");
     await keep(page, "Price of Hydrangea", "24.5");
-    await expect.poll(() => page.getByLabel("Price of Hydrangea").inputValue()).toBe("$24.50");
+    await soon(() => page.getByLabel("Price of Hydrangea").inputValue()).toBe("$24.50");
     await page.reload();
     expect(await onHand(page).inputValue()).toBe("12");
     expect(await page.getByLabel("Size of Hydrangea").inputValue()).toBe("#5");
-    expect(await page.getByLabel("Place of Hydrangea").inputValue()).toBe("yard bay 3");
+    expect(await page.getByLabel("Place of Hydrangea").inputValue()).toBe("Yard, bay 3");
     expect(await page.getByLabel("Price of Hydrangea").inputValue()).toBe("$24.50");
     expect(await lots(page).textContent()).toMatch(/20\d\d/);
     await expectAccessible(page);
@@ -90,7 +103,8 @@ describe("the firm's stock", () => {
     await page.reload();
     expect(await onHand(page).inputValue()).toBe("11");
     await keep(page, "On hand of Hydrangea", "12");
-    await expect.poll(() => page.getByText(/Changed in another window/).count()).toBe(0);
+    await soon(() => page.getByText(/Changed in another window/).count()).toBe(0);
+    await free(page, 12);
   });
 
   it("keeps a count that did not reach the program in its field, and takes it when it is pressed again", async () => {
@@ -101,7 +115,8 @@ describe("the firm's stock", () => {
     expect(await onHand(page).inputValue()).toBe("13");
     await page.context().setOffline(false);
     await keep(page, "On hand of Hydrangea", "13");
-    await expect.poll(() => page.getByText(/^Not saved/).count()).toBe(0);
+    await soon(() => page.getByText(/^Not saved/).count()).toBe(0);
+    await free(page, 13);
     await page.reload();
     expect(await onHand(page).inputValue()).toBe("13");
     await keep(page, "On hand of Hydrangea", "12");
@@ -110,10 +125,10 @@ describe("the firm's stock", () => {
   it("is deleted and brought back with Undo", async () => {
     await page.getByRole("button", { name: /^Delete Hydrangea/ }).click();
     await page.getByText(/Limelight.*” deleted\./).waitFor();
-    await expect.poll(() => lots(page).count()).toBe(0);
+    await soon(() => lots(page).count()).toBe(0);
     await expectAccessible(page);
     await page.getByRole("button", { name: "Undo" }).click();
-    await expect.poll(() => lots(page).count()).toBe(1);
+    await soon(() => lots(page).count()).toBe(1);
     expect(await onHand(page).inputValue()).toBe("12");
   });
 
@@ -122,17 +137,206 @@ describe("the firm's stock", () => {
     await page.getByRole("link", { name: "Plants", exact: true }).click();
     await page.getByRole("checkbox", { name: "On hand" }).check();
     await page.waitForURL(/onhand=1/);
-    await expect.poll(() => found.count()).toBe(1);
+    await soon(() => found.count()).toBe(1);
     expect(await found.textContent()).toContain("12 on hand");
     expect(await found.textContent()).toContain("Limelight");
     await expectAccessible(page);
-    await page.getByRole("link", { name: "Nursery" }).click();
+    await page.getByRole("link", { name: "Nursery", exact: true }).click();
     await keep(page, "On hand of Hydrangea", "7");
     await page.getByRole("link", { name: "Plants", exact: true }).click();
     await page.getByRole("checkbox", { name: "On hand" }).check();
     await found.filter({ hasText: "7 on hand" }).waitFor();
     await page.getByRole("button", { name: "Without on hand" }).click();
-    await expect.poll(() => found.count()).toBe(60);
+    await soon(() => found.count()).toBe(60);
+  });
+});
+
+/** So many plants of the first lot promised to a job of that name. */
+async function promised(jobName: string, quantity: number): Promise<void> {
+  const lot = await database().lot.findFirstOrThrow({ where: { deletedAt: null, taxonName: { contains: "Limelight" } } });
+  const jobId = await jobCreate(jobName);
+  const row = {
+    id: "r1",
+    taxonId: lot.taxonId,
+    taxonName: lot.taxonName,
+    quantity: { by: "count", count: quantity } as const,
+    spacingFt: null,
+    size: "#5",
+    remarks: "",
+    existing: false,
+  };
+  const site = { light: "sun", moisture: "average", ph: null, salt: "none", deer: "none", faces: "" } as const;
+  const bedId = await bedCreate(jobId, { name: "Bed", size: { by: "rectangle", lengthFt: 10, widthFt: 6 }, site, notes: "", rows: [row] });
+  const rowId = (await bedFind(bedId))?.bed.rows[0]?.id ?? "";
+  expect(await reservationsMake(jobId, [{ lotId: lot.id, bedId, rowId, quantity, steps: 0 }], "")).toMatchObject({ kind: "reserved" });
+}
+/** The page of the Limelight lot. */
+async function openLot(on: Page): Promise<void> {
+  await on.goto(`${server.url}/nursery`);
+  await lots(on).filter({ hasText: "‘Limelight’" }).getByRole("link").click();
+  await on.getByRole("heading", { name: "History" }).waitFor();
+}
+const history = (on: Page) => on.locator(".history li");
+
+describe("a lot's own page", () => {
+  it("keeps the name of who writes its history", async () => {
+    await openLot(page);
+    await page.getByLabel("Your name").fill("Ada");
+    await page.getByLabel("Your name").press("Enter");
+    await page.getByText("Kept on this device.").waitFor();
+    expect(await page.evaluate(() => localStorage.getItem("twelvemonth:who"))).toBe("Ada");
+    await keep(page, "On hand", "12");
+    await history(page)
+      .first()
+      .filter({ hasText: /, Ada.*Counted: on hand 7 → 12/ })
+      .waitFor();
+    await keep(page, "Grade", "specimen");
+    await keep(page, "Cost each", "9.75");
+    await history(page).filter({ hasText: "grade none → “specimen”" }).waitFor();
+    expect(await page.getByText("Read as: container, #5.").count()).toBe(1);
+    await expectAccessible(page);
+  });
+  it("moves a part to another place at another size and price, with a line in both histories", async () => {
+    const move = page.getByRole("region", { name: "Move" });
+    await move.getByLabel("Plants to move").fill("13");
+    await move.getByLabel("To", { exact: true }).fill("heel-in bed");
+    await move.getByRole("button", { name: "Move the lot" }).click();
+    await move.getByText(/Only 12 plants on hand; 13 cannot be moved/).waitFor();
+    await move.getByLabel("Plants to move").fill("5");
+    await move.getByLabel("Size there").fill("#7");
+    await move.getByLabel("Price there").fill("38");
+    await move.getByLabel("Why").fill("potted up");
+    await move.getByRole("button", { name: "Move this part" }).click();
+    await history(page).first().filter({ hasText: "Moved: on hand 12 → 7 (5 plants to Heel-in bed; potted up)" }).waitFor();
+    expect(await page.getByLabel("On hand").inputValue()).toBe("7");
+    await move.getByRole("link", { name: "5 in Heel-in bed" }).click();
+    await history(page).filter({ hasText: "from Yard, bay 3; potted up" }).waitFor();
+    expect(await page.getByLabel("Size", { exact: true }).inputValue()).toBe("#7");
+    expect(await page.getByLabel("Price each").inputValue()).toBe("$38.00");
+    await screenshot(page, "nursery-lot");
+  });
+  it("writes plants off only for a reason", async () => {
+    const form = page.getByRole("region", { name: "Write off" });
+    await form.getByLabel("Plants").fill("2");
+    await form.getByRole("button", { name: "Write off" }).click();
+    await form.getByText("Say why, such as winter kill.").waitFor();
+    await form.getByLabel("Reason").fill("deer");
+    await form.getByRole("button", { name: "Write off" }).click();
+    await history(page).first().filter({ hasText: "Written off 2 plants: on hand 5 → 3 (deer)" }).waitFor();
+    await form.getByText("2 written off, 3 left.").waitFor();
+    await expectAccessible(page);
+  });
+  it("names the job when fewer are counted than are promised, and takes the count when it is meant", async () => {
+    await promised("Library court", 6);
+    await page.goto(`${server.url}/nursery?sort=place`);
+    const hand = page.getByLabel("On hand of Hydrangea paniculata 'Limelight', #5");
+    await page.getByText("6 promised").waitFor();
+    await hand.fill("4");
+    await hand.press("Enter");
+    await page.getByText("6 plants of this lot promised: 6 to Library court. With only 4 on hand, 2 plants would be missing.").waitFor();
+    await expectAccessible(page);
+    await page.getByRole("button", { name: "Leave it as it was" }).click();
+    await soon(() => hand.inputValue()).toBe("7");
+    await hand.fill("4");
+    await hand.press("Enter");
+    await page.getByRole("button", { name: "Count 4 anyway" }).click();
+    await page.getByText("Written. Now short: Library court (2 plants).").waitFor();
+    await page.getByText("4 promised").waitFor();
+    await page.getByRole("button", { name: /^Delete Hydrangea.*#5/ }).click();
+    await page.getByText(/cannot be deleted: 4 to Library court promised/).waitFor();
+    await page.getByRole("link", { name: "Changes" }).click();
+    await history(page)
+      .filter({ hasText: /Ada.*Counted: on hand 7 → 4/ })
+      .waitFor();
+    await history(page).filter({ hasText: "counted 4: Library court goes short" }).waitFor();
+    await expectAccessible(page);
+    await page.getByRole("link", { name: "write off" }).click();
+    await soon(() => history(page).count()).toBe(1);
+  });
+});
+
+describe("the places", () => {
+  const names = () => page.locator(".walk-name").allTextContents();
+  it("are added, renamed, and deleted only when empty", async () => {
+    await page.goto(`${server.url}/nursery/places`);
+    const add = page.getByRole("region", { name: "Add a place" });
+    for (const row of ["1", "2"]) {
+      await add.getByLabel("Block, field or yard").fill("North field");
+      await add.getByLabel("Row").fill(row);
+      await add.getByRole("button", { name: "Add" }).click();
+      await page.locator(".walk-name", { hasText: `North field, row ${row}` }).waitFor();
+      await soon(() => add.getByLabel("Row").inputValue()).toBe("");
+    }
+    expect(await names()).toEqual(["Yard, bay 3", "Heel-in bed", "North field, row 1", "North field, row 2"]);
+    await page.getByRole("button", { name: "Delete Yard, bay 3" }).click();
+    await page.getByText(/Yard, bay 3 is not empty: Hydrangea paniculata 'Limelight' stands there/).waitFor();
+    await page.getByRole("button", { name: "Rename Heel-in bed" }).click();
+    await page.locator(".walk form").getByLabel("Bay").fill("A");
+    await expectAccessible(page);
+    await page.locator(".walk").getByRole("button", { name: "Keep" }).click();
+    await soon(names).toEqual(["Yard, bay 3", "Heel-in bed, bay A", "North field, row 1", "North field, row 2"]);
+    await page.getByRole("button", { name: "Delete North field, row 2" }).click();
+    await soon(names).toHaveLength(3);
+  });
+  it("are put in order by keyboard, by buttons and by dragging, and stay so", async () => {
+    const grip = page.getByRole("button", { name: /^Move Yard, bay 3/ });
+    await grip.focus();
+    await grip.press("ArrowDown");
+    await soon(names).toEqual(["Heel-in bed, bay A", "Yard, bay 3", "North field, row 1"]);
+    await page.getByRole("button", { name: "North field, row 1 earlier on the walk" }).click();
+    await soon(names).toEqual(["Heel-in bed, bay A", "North field, row 1", "Yard, bay 3"]);
+    const [from, to] = [await grip.boundingBox(), await page.locator(".walk > li").first().boundingBox()];
+    if (!from || !to) throw new Error("no list");
+    await page.mouse.move(from.x + 10, from.y + 10);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 10, to.y + 30, { steps: 4 });
+    const answered = page.waitForResponse((response) => response.request().method() === "POST");
+    await page.mouse.move(from.x + 10, to.y + 4, { steps: 4 });
+    await page.mouse.up();
+    await answered;
+    await soon(names).toEqual(["Yard, bay 3", "Heel-in bed, bay A", "North field, row 1"]);
+    await page.reload();
+    expect(await names()).toEqual(["Yard, bay 3", "Heel-in bed, bay A", "North field, row 1"]);
+    await expectAccessible(page);
+    await screenshot(page, "nursery-places");
+  });
+});
+
+describe("counting on a phone", () => {
+  it("goes from lot to lot in walking order; a count without a signal waits and is sent", async () => {
+    const phone = await openPage(browser, PHONE);
+    await phone.goto(`${server.url}/nursery`);
+    await phone.getByRole("link", { name: "Count", exact: true }).click();
+    await phone.getByText("Nothing to count here").waitFor();
+    await expectAccessible(phone);
+    await phone.goto(`${server.url}/nursery/count?since=2100-01-01`);
+    await phone.getByText("1 of 2", { exact: true }).waitFor();
+    await expectAccessible(phone);
+    await screenshot(phone, "nursery-count");
+    const box = await phone.getByRole("button", { name: "4 is right" }).boundingBox();
+    expect(box?.height).toBeGreaterThan(56);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(844);
+    await phone.context().setOffline(true);
+    await phone.getByRole("button", { name: "One more" }).click();
+    await phone.getByRole("button", { name: "Count 5" }).click();
+    await phone.getByText("1 count waits here for a signal; nothing is lost").waitFor();
+    await phone.getByText("Heel-in bed, bay A").waitFor();
+    await phone.context().setOffline(false);
+    await phone.getByRole("button", { name: "3 is right" }).click();
+    await phone.getByText("2 of 2 lots counted.").waitFor();
+    await phone.getByText("All counts are written").waitFor();
+    await phone.getByRole("button", { name: "Back" }).click();
+    await phone.getByRole("button", { name: "Back" }).click();
+    await phone.getByLabel("Plants counted").fill("1");
+    await phone.getByRole("button", { name: "Count 1" }).click();
+    await phone.getByText(/counted 1: 4 plants of this lot promised: 4 to Library court/).waitFor();
+    await expectAccessible(phone);
+    await phone.getByRole("button", { name: "Count it again" }).click();
+    await phone.getByRole("button", { name: "5 is right" }).click();
+    await phone.getByText("All counts are written").waitFor();
+    await phone.getByRole("link", { name: "Nursery", exact: true }).last().click();
+    await soon(() => phone.getByLabel("On hand of Hydrangea paniculata 'Limelight', #5").inputValue()).toBe("5");
+    await phone.context().close();
   });
 });
 
@@ -144,12 +348,61 @@ describe("on a phone, and in the dark", () => {
     const other = await openPage(browser, options);
     await other.goto(`${server.url}/nursery`);
     await lots(other).first().waitFor();
-    await other.getByRole("button", { name: /^The count of Hydrangea/ }).click();
-    await onHand(other).fill("-1");
-    await onHand(other).press("Enter");
+    await other
+      .getByRole("button", { name: /^The count of Hydrangea/ })
+      .first()
+      .click();
+    await onHand(other).first().fill("-1");
+    await onHand(other).first().press("Enter");
     await other.getByText("There cannot be fewer than 0 plants on hand.").waitFor();
     await expectAccessible(other);
     await screenshot(other, `nursery-${name}`);
+    await lots(other).first().getByRole("link").click();
+    await other.getByRole("heading", { name: "History" }).waitFor();
+    await expectAccessible(other);
+    await other.goto(`${server.url}/nursery/places`);
+    await expectAccessible(other);
+    await other.goto(`${server.url}/nursery/count?since=2100-01-01`);
+    await other.getByText("1 of 2", { exact: true }).waitFor();
+    await expectAccessible(other);
     await other.context().close();
+  });
+});
+
+describe("two thousand lots", () => {
+  it("are found, filtered and paged at once", async () => {
+    const client = createClient({ url: server.database });
+    const taxa = (await client.execute(`SELECT "id", "name" FROM "Taxon" ORDER BY "id" LIMIT 400`)).rows;
+    await client.batch(
+      Array.from({ length: 2000 }, (_, i) => {
+        const taxon = taxa[i % taxa.length];
+        const sql = `INSERT INTO "Lot" ("id", "taxonId", "taxonName", "size", "quantity", "reserved", "remarks", "updatedAt") VALUES (?, ?, ?, ?, ?, ?, ?, ?)`;
+        return { sql, args: [`many${i}`, taxon?.id ?? "", taxon?.name ?? "", `#${1 + (i % 7)}`, i % 50, i % 2 ? 0 : i % 50, `number ${i}`, new Date().toISOString()] };
+      }),
+      "write",
+    );
+    client.close();
+    const began = Date.now();
+    await page.goto(`${server.url}/nursery`);
+    await page.getByText(/^2,002 of 2,002 lots/).waitFor();
+    expect(Date.now() - began).toBeLessThan(6000);
+    expect(await lots(page).count()).toBe(60);
+    await page.getByRole("link", { name: "More lots" }).first().click();
+    await page.getByText("Page 2 of 34").first().waitFor();
+    await page.getByLabel("Find in the nursery").fill("limelight #5");
+    await page.getByText(/^1 of 2,002 lots, 5 plants\.$/).waitFor();
+    expect(await lots(page).count()).toBe(1);
+    expect(page.url()).toContain("q=limelight");
+    await page.getByLabel("Find in the nursery").fill("limelite hydrnga");
+    await page.getByText(/^No lot has “limelite hydrnga”\. Names that come near:/).waitFor();
+    await page.getByRole("button", { name: "Show all lots" }).click();
+    await page.getByLabel("Block").selectOption("heel-in bed");
+    await page.getByText(/^1 of 2,002 lots, 3 plants/).waitFor();
+    await page.getByLabel("Block").selectOption("all");
+    await page.getByLabel("Free plants only").check();
+    await page.getByText(/^1,002 of 2,002 lots/).waitFor();
+    await page.getByLabel("In order of").selectOption("size");
+    await soon(() => page.locator(".lot td[data-label=Size] input").first().inputValue()).toBe("#1");
+    await expectAccessible(page);
   });
 });

@@ -53,7 +53,7 @@ describe("New York's cumulative degree days, as NOAA publishes them", () => {
 
 describe("monthly degree days of twelve western and northern stations", () => {
   const months = stationMonthComparisons();
-  const missed = (of: "asItIs" | "inPeriod", bound: number) => months.filter((m) => Math.abs(m[of].computed - 100) > bound).map((m) => `${m.station} ${m.month}`);
+  const missed = (of: "asItIs" | "inPeriod" | "byMeans", bound: number) => months.filter((m) => Math.abs(m[of].computed - 100) > bound).map((m) => `${m.station} ${m.month}`);
 
   it("lie within 8 % in nine of ten months above 50 degree days, once brought to their period", () => {
     expect(months.length).toBeGreaterThan(60);
@@ -65,6 +65,20 @@ describe("monthly degree days of twelve western and northern stations", () => {
       ["ECHO 10", "GRANTSBURG 10", "HAWLEY 3 NE 10", "HAWLEY 3 NE 9", "PENDLETON WSO AIRPORT 10", "SUPERIOR 5", "UNITY 5", "UNITY 6"].sort(),
     );
     expect(missed("inPeriod", 25)).toEqual([]);
+  });
+
+  // What is left is the day-to-day scatter, which the normals give only as one factor a station: too small on the cold shore of Lake Superior in May, too wide
+  // at Fort Lupton, which takes it from stations nine miles away and more.
+  it("lie within 8 % by the method, fed with the mean temperatures of their own years, but for three edge months", () => {
+    expect(missed("byMeans", 8).sort()).toEqual(["FORT LUPTON 2 SE 10", "FORT LUPTON 2 SE 4", "SUPERIOR 5"]);
+    expect(missed("byMeans", 13)).toEqual([]);
+    expect(months.reduce((sum, m) => sum + Math.abs(m.byMeans.computed - 100), 0) / months.length).toBeLessThan(1.7);
+  });
+
+  it("of spring and fall, where the method has something to spread, lie within 8 % by it in nine of ten", () => {
+    const edges = months.filter((m) => [4, 5, 9, 10].includes(m.month));
+    expect(edges.length).toBeGreaterThan(25);
+    expect(edges.filter((m) => Math.abs(m.byMeans.computed - 100) > 8).length / edges.length).toBeLessThanOrEqual(0.1);
   });
 
   it("lie within 10 % as they are where the station stands in the normals and its years are nearly theirs", () => {

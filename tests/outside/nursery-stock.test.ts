@@ -5,7 +5,21 @@ import { nurserySizeFromText } from "../../lib/ground/nursery-size";
 import { spacingForSpread } from "../../lib/ground/spacing";
 import { startingExtent } from "../../lib/ground/starting-size";
 import type { GroundTaxon } from "../../lib/ground/stratum";
-import { CONTAINER_TREES, CONTAINER_VOLUMES, COVER_TIMES, GROWTH_CLASSES, SHADE_TREES, USUAL_CENTERS } from "./nursery-stock";
+import {
+  CONIFER_CLASSES,
+  CONTAINER_TREES,
+  CONTAINER_VOLUMES,
+  COVER_TIMES,
+  COVER_WIDEST,
+  GROWTH_CLASSES,
+  LABEL_YEARS,
+  LARGE_COVERS,
+  MOST_COVERS,
+  SHADE_TREES,
+  TAG_SEASONS,
+  TRADE_CLASSES,
+  USUAL_CENTERS,
+} from "./nursery-stock";
 
 const LITERS_PER_GALLON = 3.785411784;
 // Sizes of typical plants (common practice, no source), not of the dataset, so that the test stands by itself.
@@ -80,6 +94,51 @@ describe("growth classes", () => {
   });
 });
 
+describe("growth classes of the trade", () => {
+  it("are where ours end: a shade tree's first five years stay within each class, within an inch", () => {
+    for (const growthRate of ["slow", "medium", "fast"] as const) {
+      const curve = growthCurve({ ...shadeTree, growthRate }, "1.5 in cal");
+      const inchesAYear = ((curve(5).heightFt - curve(0).heightFt) * 12) / 5;
+      expect(inchesAYear, growthRate).toBeGreaterThanOrEqual(TRADE_CLASSES[growthRate][0] - 1);
+      expect(inchesAYear, growthRate).toBeLessThanOrEqual(TRADE_CLASSES[growthRate][1] + 1);
+    }
+  });
+
+  it("of conifers agree with themselves: inches a year make the feet of ten years, but that the intermediate are given room", () => {
+    for (const { label, inchesAYear, feetAtTen } of CONIFER_CLASSES.rows) {
+      const [low, high] = inchesAYear.map((inches) => (inches === null ? null : (10 * inches) / 12));
+      expect(low, label).toBeGreaterThanOrEqual(feetAtTen[0] * 0.66);
+      if (high !== null) expect(high, label).toBeLessThanOrEqual(feetAtTen[1] ?? Number.NaN);
+    }
+  });
+
+  it("of conifers hold in the program: a dwarf sold as such is within its class at ten years, an upright of medium growth beyond the dwarfs", () => {
+    const [, dwarf, intermediate] = CONIFER_CLASSES.rows;
+    const conifer = (heightFt: GroundTaxon["heightFt"], growthRate: GroundTaxon["growthRate"]): GroundTaxon => ({
+      ...shadeTree,
+      kind: "conifer",
+      habit: "conical",
+      heightFt,
+      spreadFt: [3, 5],
+      growthRate,
+      matureYears: 15,
+    });
+    const atTen = (taxon: GroundTaxon) => growthCurve(taxon, "#3")(10).heightFt;
+    expect(atTen(conifer([3, 5], "slow"))).toBeLessThanOrEqual(dwarf.feetAtTen[1]);
+    expect(atTen(conifer([3, 5], "slow"))).toBeGreaterThanOrEqual(dwarf.feetAtTen[0]);
+    expect(atTen(conifer([10, 15], "medium"))).toBeGreaterThanOrEqual(intermediate.feetAtTen[0]);
+    expect(atTen(conifer([10, 15], "medium"))).toBeLessThanOrEqual(intermediate.feetAtTen[1]);
+  });
+
+  it("make a shrub of the size on its label at about the ten years that labels mean: four fifths and more of it", () => {
+    const shrub: GroundTaxon = { ...shadeTree, kind: "shrub", habit: "rounded", heightFt: [4, 5], spreadFt: [4, 5], matureYears: 8 };
+    const { heightFt, spreadFt } = growthCurve(shrub, "#3")(LABEL_YEARS.years);
+    expect(heightFt / 4.5).toBeGreaterThanOrEqual(0.8);
+    expect(spreadFt / 4.5).toBeGreaterThanOrEqual(0.8);
+    expect(heightFt / 4.5).toBeLessThanOrEqual(1);
+  });
+});
+
 describe("groundcovers", () => {
   it.each(COVER_TIMES)("$plant from quart pots at $spacing meets within $seasons seasons ($said)", ({ plant, spacing, seasons }) => {
     const years = yearsToSpread(typical[plant], "qt", feet(spacing));
@@ -94,5 +153,33 @@ describe("groundcovers", () => {
         expect(spacingForSpread(typical[plant].spreadFt[0], "fast fill"), plant).toBeLessThanOrEqual(feet(spacing));
         expect(spacingForSpread(most, "touching"), plant).toBeGreaterThanOrEqual(feet(spacing));
       }
+  });
+
+  it("meet sooner the closer they are set, and periwinkle at its widest later than in a few years", () => {
+    const years = (spacing: string) => yearsToSpread(typical.periwinkle, "qt", feet(spacing));
+    const widest = years(COVER_WIDEST.spacing);
+    expect(widest).not.toBeNull();
+    expect(widest).toBeGreaterThan(years("18 in") ?? Number.NaN);
+  });
+
+  it("fill in one season to two, as tags say, at the spacings the program offers from fast fill to the usual one", () => {
+    for (const plant of ["pachysandra", "periwinkle", "ivy"] as const) {
+      const { spreadFt } = typical[plant];
+      const fast = yearsToSpread(typical[plant], "qt", spacingForSpread((spreadFt[0] + spreadFt[1]) / 2, "fast fill"));
+      expect(fast, plant).not.toBeNull();
+      expect(fast, plant).toBeLessThanOrEqual(TAG_SEASONS.farthest);
+    }
+  });
+
+  it("of most kinds have begun to fill after a year at 8 to 18 in: a third of the ground between them and more", () => {
+    for (const inches of MOST_COVERS.spacingIn) {
+      const taxon: GroundTaxon = { ...cover, spreadFt: [inches / 12, (1.4 * inches) / 12] };
+      const { spreadFt } = growthCurve(taxon, "qt")(MOST_COVERS.years);
+      expect((Math.PI * (spreadFt / 2) ** 2) / ((Math.sqrt(3) / 2) * (inches / 12) ** 2), `${inches} in`).toBeGreaterThan(0.33);
+    }
+  });
+
+  it("of the large kinds are suggested no closer than five feet where they grow so wide", () => {
+    for (const spread of [8, 10]) expect(spacingForSpread(spread, "fast fill")).toBeGreaterThanOrEqual(LARGE_COVERS.leastFt);
   });
 });

@@ -76,6 +76,35 @@ export const COVER_TIMES = [
   { plant: "periwinkle", spacing: "18 in", seasons: 4, said: "reasonable coverage in a few years", source: "same" },
 ] as const;
 
+/** The widest that the same answer goes, "if the budget is tight": slower than 18 in. */
+export const COVER_WIDEST = { plant: "periwinkle", spacing: "24 in", source: "Question and answer 50644, 2007 (garden.org/nga/searchqa/answer/50644/)" } as const;
+
+/** Seasons to fill at the closest, the usual and the farthest spacing printed on a cover's tag. */
+export const TAG_SEASONS = { closest: 1, usual: 1.5, farthest: 2, source: "Wenke Garden Center, Groundcover Spacing (wenkegardencenter.com/groundcover-spacing)" } as const;
+
+/** Most covers, spacing in inches: "about one year to establish and begin filling". */
+export const MOST_COVERS = { spacingIn: [8, 18], years: 1, source: "Greenwood Nursery (greenwoodnursery.com/planting-ground-cover-plants)" } as const;
+
+/** Trailing roses, Virginia creeper and other large covers: no closer than so many feet. */
+export const LARGE_COVERS = { leastFt: 5, source: "agroconection.com/planting-ground-covers.html (text as in a USDA Home and Garden Bulletin on ground covers)" } as const;
+
+/** Conifers by the feet they reach in ten years and the inches they grow in one; null: open. */
+export const CONIFER_CLASSES = {
+  source: "American Conifer Society, as given by Melinda Myers",
+  rows: [
+    { label: "miniature", inchesAYear: [0, 1], feetAtTen: [0, 1] },
+    { label: "dwarf", inchesAYear: [1, 6], feetAtTen: [1, 6] },
+    { label: "intermediate", inchesAYear: [6, 12], feetAtTen: [6, 15] },
+    { label: "large", inchesAYear: [12, null], feetAtTen: [15, null] },
+  ],
+} as const;
+
+/** The nursery trade's classes, inches a year: "24 (12–24)" and "36 (24–36)" from slow-moderate to moderate-fast; beyond is very fast. */
+export const TRADE_CLASSES = { slow: [1, 12], medium: [12, 24], fast: [24, 36], source: "Question and answer 30657, 2004 (garden.org/frogs/view/30657/)" } as const;
+
+/** Years at which a label's "mature size" is reached. */
+export const LABEL_YEARS = { years: 10, source: "Midwest Garden Tips; G. Weigel 2012: nearly always the size at ten years" } as const;
+
 /** Usual centers of covers, as published. */
 export const USUAL_CENTERS = [
   {

@@ -218,6 +218,11 @@ export function degreeDayRows(): readonly AccuracyRow[] {
     percent("New York 1991–2020, from the means of the same period", newYorkComparisons("1991–2020"), 5),
     percent("New York 1991–2020, from the 1981–2010 means in use", newYorkComparisons("1981–2010"), 5),
     percent(
+      "Twelve stations, months over 50, from the means of the same period",
+      months.map((m) => m.byMeans),
+      8,
+    ),
+    percent(
       "Twelve stations, months over 50, brought to their period",
       months.map((m) => m.inPeriod),
       8,

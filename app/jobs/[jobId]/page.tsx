@@ -14,6 +14,8 @@ import { today } from "@/lib/server/today";
 import { BedImport } from "./bed-import";
 import { BedList } from "./bed-list";
 import { JobHead } from "./job-head";
+import { JobPapers } from "./job-papers";
+import { StageLine } from "./stage-line";
 
 type Params = { params: Promise<{ jobId: string }> };
 export const dynamic = "force-dynamic";
@@ -74,6 +76,8 @@ export default async function JobPage({ params }: Params) {
           {warning} <Link href={`/jobs/${job.id}/place`}>To the place page</Link>
         </p>
       ))}
+      <StageLine jobId={job.id} />
+      {beds.length ? <JobPapers jobId={job.id} /> : null}
       <section aria-labelledby="beds-title">
         <div className="section-head">
           <h2 id="beds-title">Beds</h2>

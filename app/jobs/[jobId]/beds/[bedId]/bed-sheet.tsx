@@ -16,6 +16,7 @@ import { CopyPanel, type OtherBed } from "./copy-panel";
 import { nameRead } from "./field-readers";
 import { FillPanel } from "./fill-panel";
 import { FindingsList, findingCounts } from "./findings-list";
+import { GroundWords } from "./ground-words";
 import { PlantRow } from "./plant-row";
 import { SaveLine } from "./save-line";
 import { SitePanel } from "./site-panel";
@@ -209,9 +210,7 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
           </div>
           {view.rows.length ? (
             <>
-              <p>
-                Planting density <b>{view.ground.density} of 10</b>: {view.ground.densityWords}
-              </p>
+              <GroundWords view={view} path={path} />
               <CoverChart cover={view.ground.coverByYear} />
             </>
           ) : (

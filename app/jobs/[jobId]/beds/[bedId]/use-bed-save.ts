@@ -45,6 +45,8 @@ export function useBedSave(id: string, version: number, savedAt: string, bed: Be
   const [state, setState] = useState<SaveState>({ kind: "saved", at: savedAt });
   const base = useRef(version);
   const saved = useRef(bed);
+  const at = useRef(savedAt);
+  const waiting = useRef(false);
   const latest = useRef(bed);
   const running = useRef(false);
   const stopped = useRef(false);
@@ -60,7 +62,11 @@ export function useBedSave(id: string, version: number, savedAt: string, bed: Be
       if (answer.kind === "saved") {
         base.current = answer.version;
         saved.current = sent;
-        if (latest.current === sent) keepDraft(id, null);
+        at.current = answer.savedAt;
+        if (latest.current === sent) {
+          waiting.current = false;
+          keepDraft(id, null);
+        }
         setState({ kind: "saved", at: answer.savedAt });
       } else if (answer.kind === "stale") {
         stopped.current = true;
@@ -76,7 +82,16 @@ export function useBedSave(id: string, version: number, savedAt: string, bed: Be
   }, [id]);
 
   useEffect(() => {
-    if (bed === saved.current) return;
+    if (bed === saved.current) {
+      // Undone before it was sent: nothing is left to save.
+      if (waiting.current && !running.current && !stopped.current) {
+        waiting.current = false;
+        keepDraft(id, null);
+        setState({ kind: "saved", at: at.current });
+      }
+      return;
+    }
+    waiting.current = true;
     keepDraft(id, { base: base.current, bed });
     if (stopped.current) return;
     setState({ kind: "waiting" });
@@ -100,6 +115,7 @@ export function useBedSave(id: string, version: number, savedAt: string, bed: Be
       base.current = theirs.version;
       stopped.current = false;
       saved.current = theirs.bed;
+      at.current = theirs.savedAt;
       if (shown === theirs.bed) {
         keepDraft(id, null);
         setState({ kind: "saved", at: theirs.savedAt });

@@ -1,0 +1,112 @@
+"use client";
+
+import { useEffect, useMemo, useState } from "react";
+import { lotPriceCents } from "@/lib/nursery/lot";
+import { type DensityStep, densityStep, groundDensities } from "@/lib/papers/ground-view";
+import { centsText } from "@/lib/pulls/count-words";
+import type { PanelProps } from "../drawing-props";
+import type { RowPrices } from "./prices/route";
+
+/** Lets a change of the list reach the server before its prices are asked for. */
+const SAVED_AFTER_MS = 2000;
+
+type Prices = RowPrices["rows"];
+
+/** Prices of the firm's own lots for the rows of the bed, asked for again when plants or sizes change. */
+function useRowPrices(path: string, rowsKey: string): Prices {
+  const [prices, setPrices] = useState<Prices>([]);
+  const [asked, setAsked] = useState("");
+  useEffect(() => {
+    const stop = new AbortController();
+    const timer = setTimeout(
+      () => {
+        setAsked(rowsKey);
+        fetch(`${path}/drawing/panels/prices`, { signal: stop.signal })
+          .then(async (response) => {
+            if (response.ok) setPrices(((await response.json()) as RowPrices).rows);
+          })
+          // Without prices the panel tells plants alone.
+          .catch(() => setPrices([]));
+      },
+      asked === "" ? 0 : SAVED_AFTER_MS,
+    );
+    return () => {
+      clearTimeout(timer);
+      if (asked !== rowsKey) stop.abort();
+    };
+  }, [path, rowsKey, asked]);
+  return prices;
+}
+
+function StepWords({ step, direction }: { step: DensityStep | null; direction: 1 | -1 }) {
+  const head = direction === 1 ? "One step up" : "One step down";
+  if (!step)
+    return (
+      <p className="small">
+        <b>{head}</b>: nothing on the list to {direction === 1 ? "add to" : "take from"} in groups.
+      </p>
+    );
+  const plants = Math.abs(step.plants);
+  const money =
+    step.cents === null
+      ? "prices not known"
+      : `${centsText(Math.abs(step.cents))} ${direction === 1 ? "more" : "less"}${step.unpriced.length ? `, without ${step.unpriced.join(", ")} (no price)` : ""}`;
+  return (
+    <div className="small density-step">
+      <p>
+        <b>{head}</b>, {step.before.raw.toFixed(1)} to {step.after.raw.toFixed(1)}: {plants} {plants === 1 ? "plant" : "plants"} {direction === 1 ? "more" : "fewer"}, {money}.
+      </p>
+      <p className="soft">{step.rows.map(({ letter, from, to }) => `${letter} ${from} → ${to}`).join(" · ")}</p>
+    </div>
+  );
+}
+
+/** Density at hand-over and when grown, and what a step of it is worth in plants and money. */
+export function DensityPanel({ bedView, path }: PanelProps) {
+  const rowsKey = bedView.rows.map(({ row }) => `${row.id} ${row.taxonId} ${row.size}`).join("|");
+  const prices = useRowPrices(path, rowsKey);
+  const { atHandOver, atMaturity } = useMemo(() => groundDensities(bedView), [bedView]);
+  const [up, down] = useMemo(() => {
+    const byRow = new Map(prices.map((one) => [one.rowId, one.prices]));
+    const priceCents = (rowId: string, quantity: number) => lotPriceCents({ prices: byRow.get(rowId) ?? [] }, quantity);
+    return [densityStep(bedView, 1, priceCents), densityStep(bedView, -1, priceCents)];
+  }, [bedView, prices]);
+  return (
+    <section className="ground-panel" aria-labelledby="density-title">
+      <h2 id="density-title">Density</h2>
+      {bedView.rows.length === 0 ? (
+        <p className="soft">The density of the planting appears here as plants are added.</p>
+      ) : (
+        <>
+          <dl className="density">
+            {(
+              [
+                ["at hand-over", atHandOver],
+                ["when grown", atMaturity],
+              ] as const
+            ).map(([words, density]) => (
+              <div key={words}>
+                <dt>
+                  <b>{density.label}</b> of 10 {words}
+                </dt>
+                <dd>
+                  <svg viewBox="0 0 100 6" className="density-scale" aria-hidden="true" preserveAspectRatio="none">
+                    <rect className="density-whole" width="100" height="6" />
+                    <rect className="density-share" width={Math.min(100, 10 * density.raw)} height="6" />
+                    <line className="density-five" x1="50" x2="50" y1="0" y2="6" />
+                  </svg>
+                </dd>
+              </div>
+            ))}
+          </dl>
+          <p className="small">When grown: {atMaturity.words}</p>
+          <StepWords step={up} direction={1} />
+          <StepWords step={down} direction={-1} />
+          <p className="soft small">
+            5 is set at mature spread. A step changes all groups in proportion, small ones in odd numbers; trees and single plants stay. Prices: own lots at the size on the list.
+          </p>
+        </>
+      )}
+    </section>
+  );
+}

@@ -51,9 +51,11 @@ export async function jobArchiveAction(id: string, archived: boolean): Promise<v
   revalidatePath("/");
 }
 
-export async function jobDeleteAction(id: string): Promise<void> {
-  await jobDelete(id);
+/** @returns why the job was not deleted; null when it was */
+export async function jobDeleteAction(id: string): Promise<string | null> {
+  const why = await jobDelete(id);
   revalidatePath("/");
+  return why;
 }
 
 export async function jobRestoreAction(id: string): Promise<void> {

@@ -14,7 +14,8 @@ const MEDIAN_MOST_MS = 17.5;
 const TAXA = 12;
 
 /** As text: the compiler that runs this script adds names to functions that a page does not know. */
-const WATCH_FRAMES = "window.stamps = []; (function tick(stamp) { if (stamp) window.stamps.push(stamp); if (window.stamps.length < 5000) requestAnimationFrame(tick); })()";
+const WATCH_FRAMES =
+  "(function (stamps) { window.stamps = stamps; (function tick(stamp) { if (stamp) stamps.push(stamp); if (window.stamps === stamps) requestAnimationFrame(tick); })(); })([])";
 
 type Frames = { readonly median: number; readonly p95: number; readonly within: number; readonly count: number };
 
@@ -81,7 +82,7 @@ async function held(page: Page, session: CDPSession, name: string, from: readonl
   const start = Date.now();
   for (let step = 0; Date.now() - start < DRAG_MS; step++) await page.mouse.move(from[0] + 12 + 110 * Math.sin(step / 24), from[1] + 6 + 70 * Math.sin(step / 17));
   const script = (await scriptSeconds(session)) - before;
-  const stamps = await page.evaluate<number[]>("window.stamps.splice(0, 5000)");
+  const stamps = await page.evaluate<number[]>("[window.stamps, (window.stamps = null)][0]");
   await page.mouse.up({ button });
   const frames = framesOf(stamps);
   console.log(
@@ -106,7 +107,8 @@ try {
   const middle = [box.x + box.width / 2, box.y + box.height / 2] as const;
   console.log(`${PLANTS} plants of ${TAXA} taxa on ${Math.round(box.width)} × ${Math.round(box.height)} pixels`);
   const drag = await held(page, session, "a group dragged", middle, "left");
-  await page.waitForTimeout(1500);
+  // After a drop the figures of the whole bed are worked out (cover by year, crowding); they are not what is measured here.
+  await page.waitForTimeout(4000);
   const pan = await held(page, session, "the sheet dragged", middle, "middle");
   if (drag.median > MEDIAN_MOST_MS || pan.median > MEDIAN_MOST_MS) {
     console.error(`Late for a 60 Hz screen: the median frame is to take at most ${MEDIAN_MOST_MS} ms.`);

@@ -47,6 +47,7 @@ function JobLine({ job, busy, duplicate, archive, remove }: { job: JobCard; busy
 export function JobList({ jobs }: { jobs: readonly JobCard[] }) {
   const [busy, start] = useTransition();
   const [deleted, setDeleted] = useState<{ id: string; name: string } | null>(null);
+  const [refused, setRefused] = useState<string | null>(null);
   const line = (job: JobCard) => (
     <JobLine
       key={job.id}
@@ -56,8 +57,9 @@ export function JobList({ jobs }: { jobs: readonly JobCard[] }) {
       archive={() => start(() => jobArchiveAction(job.id, !job.archived))}
       remove={() =>
         start(async () => {
-          await jobDeleteAction(job.id);
-          setDeleted({ id: job.id, name: job.name });
+          const why = await jobDeleteAction(job.id);
+          setRefused(why && `${job.name}: ${why}`);
+          if (why === null) setDeleted({ id: job.id, name: job.name });
         })
       }
     />
@@ -66,6 +68,11 @@ export function JobList({ jobs }: { jobs: readonly JobCard[] }) {
   const archived = jobs.filter((j) => j.archived);
   return (
     <>
+      {refused ? (
+        <p role="alert" className="notice alert">
+          {refused}
+        </p>
+      ) : null}
       {atWork.length ? <ul className="card-list">{atWork.map(line)}</ul> : <p>No jobs yet. Name the first one and give the ZIP code of its site; then add a bed and its plants.</p>}
       {archived.length ? (
         <details>

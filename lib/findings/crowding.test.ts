@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { testTaxon } from "../../tests/fixtures/test-taxon";
 import type { Bed } from "../ground/bed";
 import { type BedDrawing, EMPTY_DRAWING } from "../ground/bed-drawing";
-import { bedDrawn } from "../ground/bed-drawn";
+import { bedBorders, bedDrawn } from "../ground/bed-drawn";
 import type { Border, KeepClear } from "../ground/border";
 import { rectangleOutline } from "../ground/outline";
 import { planFromOutline } from "../ground/plan-outline";
@@ -31,6 +31,7 @@ function context(taxa: Readonly<Record<string, Taxon>>, stands: readonly Stand[]
     rows,
     density: { raw: 5, label: 5, words: "" },
     drawn: bedDrawn(bed, (id) => taxa[id] ?? null),
+    borders: bedBorders(bed),
     halfMonths: [],
     resting: [],
     isGrowing: () => true,
@@ -113,6 +114,7 @@ describe("lines and corners on the drawing", () => {
     const corner: Border = { what: "street corner", withinFt: 25, maxHeightFt: 2.5 };
     const words = lines.look(context({ a: shrub }, [["a", 8, 2]], corner, things)).map(({ message }) => message);
     expect(words).toHaveLength(3);
+    expect(lines.look(context({ a: shrub }, [], corner, things))).toHaveLength(3);
     expect(words.join(" ")).toMatch(/811.*utility.*local ordinance goes before/);
     expect(lines.look(context({ a: shrub }, [["a", 8, 2]]))).toEqual([]);
   });

@@ -65,10 +65,9 @@ export const crowding: Check = {
 /** Cautions that go with lines and corners on the drawing, whether or not a plant is near them. They defer to utility and local code. */
 export const lines: Check = {
   id: "lines",
-  look: ({ drawn }) => {
-    if (!drawn) return [];
+  look: ({ borders }) => {
     const said: string[] = [];
-    const has = (what: string) => drawn.plan.barriers.some((b) => (b.kind === "thing" && b.thing.what === what) || (b.kind === "edge" && b.border.what === what));
+    const has = (what: string) => borders.has(what);
     if (has("buried line"))
       said.push(
         "A buried line crosses the drawing: call 811 a few working days before anyone digs, and dig by hand at the marks. The drawing shows where it was thought to be, not where it is.",

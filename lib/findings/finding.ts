@@ -49,6 +49,8 @@ export type CheckContext = {
   readonly density: { readonly raw: number; readonly label: number; readonly words: string };
   /** The plants on the drawing; null where there are none. */
   readonly drawn: DrawnBed | null;
+  /** What the bed's edges border and what lies on its drawing, by name (lib/ground/border.ts), whether or not a plant stands there yet. */
+  readonly borders: ReadonlySet<string>;
   readonly halfMonths: readonly HalfMonthInterest[];
   readonly resting: readonly { readonly index: number; readonly label: string; readonly key: string }[];
   /** Whether a day of year is in the growing season here. */

@@ -21,6 +21,7 @@ const context = (rows: CheckedRow[], over: Partial<CheckContext> = {}): CheckCon
   rows,
   density: { raw: 5, label: 5, words: "set at mature spread." },
   drawn: null,
+  borders: new Set(),
   halfMonths: [],
   resting: [],
   isGrowing: (day) => day > 120 && day < 280,

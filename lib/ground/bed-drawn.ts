@@ -17,6 +17,12 @@ export type DrawnBed = {
   readonly crowding: readonly Crowding[];
 };
 
+/** Names of what a bed's edges border and of the things on its drawing. */
+export function bedBorders(bed: Bed): ReadonlySet<string> {
+  const edges = bed.size.by === "drawing" ? bed.size.edges.map(({ border }) => border.what) : [];
+  return new Set<string>([...edges, ...(bed.drawing?.things ?? []).map(({ what }) => what)]);
+}
+
 /** The drawn plants of a bed, grown, with what they crowd; null where none stand on a drawing. @param taxonOf by row id; null when it left the dataset */
 export function bedDrawn(bed: Bed, taxonOf: (rowId: string) => GroundTaxon | null): DrawnBed | null {
   if (!bed.drawing?.plants.length) return null;

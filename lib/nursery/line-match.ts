@@ -8,6 +8,7 @@ import type { Kind } from "../plants/vocabulary";
 import type { ColumnMap } from "./list-columns";
 import { type ListLine, type ListRead, type ListSheet, listRead } from "./list-read";
 import type { PriceBreak } from "./lot";
+import { type NameEndings, nameEndings } from "./name-endings";
 import { pricesJoined } from "./price-read";
 import { type LineQuantity, quantityFromText, readyInText } from "./quantity-read";
 import { type ShortIndex, shortIndex, shortReadings } from "./short-name";
@@ -60,14 +61,23 @@ const CANDIDATES = 3;
 /** A doubtful reading of the name as a whole beats the shorthand reading only from here on. */
 const WHOLE_NAME_MIN = 0.9;
 
+/** Remarks that stand behind names or in brackets among them and are part of none: sex, origin, habit of growing, novelty. */
+const REMARK =
+  "(?:male|female|native|natives|nativar|new|new item|hot|sale|improved stock|limited|seedlings?|seed grown|own root|grafted|assorted|mixed|native ecotype|local ecotype|std|cl|clp|ms|multi)";
+const REMARK_BRACKETED = new RegExp(String.raw`\s*[([]\s*${REMARK}!?(?:\s*[,/]\s*${REMARK}!?)*\s*[)\]]`, "gi");
+/** Without brackets only words that no name ends with. */
+const REMARK_BEHIND = /(?:\s+[-–/]?\s*(?:male|female|native|new!|new|nativar|std|stnd|cl|clp|multi|ms|seedlings?|grafted|own[- ]root|hot!?|improved stock|tree[- ]form|tf))+\s*$/i;
+
 /** What stands on labels and is no part of a name: trade mark letters, stars, item numbers, "new". */
 function labelsCleared(text: string): string {
   return text
     .replace(/^\s*#?\d{3,}\s*[-–:.]?\s+(?=\p{L})/u, "")
     .replace(/(?<=\S)\s+(?:TM|SM|\(TM\)|PPAF|PBR|NEW!?)(?=\s|$|[,;)])/g, " ")
     .replace(/\*+|^new!?\s+(?=[A-Z])|\s+\(?(?:new|natives?|improved stock)!?\)?\s*$/gi, " ")
+    .replace(REMARK_BRACKETED, " ")
     .replace(/\s+/g, " ")
-    .trim();
+    .trim()
+    .replace(REMARK_BEHIND, "");
 }
 
 /** A species, with or without a lower rank, and behind it capitalized words up to a quote or the end. */
@@ -139,6 +149,7 @@ export function lineMatcher<T extends ListedPlant>(
   const epithets = cultivarWords(index);
   const byId = new Map(index.plants.map(({ taxon }) => [taxon.id, taxon]));
   let short: ShortIndex<T> | null = null;
+  let endings: NameEndings | null = null;
   const read = new Map<string, NameReading>();
 
   function textRead(text: string): { best: Reading | null; others: string[] } {
@@ -184,6 +195,15 @@ export function lineMatcher<T extends ListedPlant>(
       if (index.table().genera.has(genus.toLowerCase()) && !text.toLowerCase().startsWith(genus.toLowerCase())) {
         const under = textRead(`${genus} ${text}`);
         if (under.best?.sure || !best) ({ best, others } = under);
+      }
+    }
+    if (!best?.sure) {
+      endings ??= nameEndings(index.plants.map(({ taxon }) => taxon));
+      const id = endings.alike(text);
+      if (id !== null) best = { taxonId: id, sure: true, fallback: false, confidence: 1 };
+      for (const other of best?.sure ? [] : endings.underPresentGenus(text)) {
+        const under = textRead(other).best;
+        if (under?.sure) best = under;
       }
     }
     if (best?.sure) return { taxonId: best.taxonId, sure: true, candidates: [] };

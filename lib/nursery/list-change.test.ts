@@ -43,7 +43,10 @@ describe("a second list", () => {
     expect(change.added.map(({ code }) => code)).toEqual(["third"]);
   });
   it("puts first what was promised and is gone or too few", () => {
-    const change = listChange([held("a", { reserved: 4 }), held("b", { sizeKey: "#5", reserved: 4 }), held("c", { sizeKey: "#7", reserved: 4 })], [offer({ quantity: 3 }), offer({ sizeKey: "#5", quantity: 4 })]);
+    const change = listChange(
+      [held("a", { reserved: 4 }), held("b", { sizeKey: "#5", reserved: 4 }), held("c", { sizeKey: "#7", reserved: 4 })],
+      [offer({ quantity: 3 }), offer({ sizeKey: "#5", quantity: 4 })],
+    );
     expect(change.tooFew.map(({ lot, offered }) => [lot.id, offered])).toEqual([
       ["c", 0],
       ["a", 3],

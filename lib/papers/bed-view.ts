@@ -3,7 +3,7 @@ import { type CheckedRow, type Finding, SEVERITIES, type Severity } from "../fin
 import { bedFindings } from "../findings/findings";
 import type { Bed, BedRow } from "../ground/bed";
 import { placedByRow } from "../ground/bed-drawing";
-import { bedDrawn, type DrawnBed, drawnCover, drawnGround, drawnRowSqFt } from "../ground/bed-drawn";
+import { bedBorders, bedDrawn, type DrawnBed, drawnCover, drawnGround, drawnRowSqFt } from "../ground/bed-drawn";
 import { type BedGround, bedGround, bedRowAreas } from "../ground/bed-ground";
 import { bedSizeArea } from "../ground/bed-size";
 import { quantityForArea } from "../ground/spacing";
@@ -113,6 +113,7 @@ export function bedView(bed: Bed, placed: Readonly<Record<string, PlacedTaxon>>,
     rows: checked,
     density: { raw: ground.densityRaw, label: ground.density, words: ground.densityWords },
     drawn,
+    borders: bedBorders(bed),
     halfMonths,
     resting,
     isGrowing: (day) => dayIsGrowing(growing, day),

@@ -124,7 +124,18 @@ export async function jobDuplicate(id: string): Promise<string | null> {
   const beds = await bedsOfJob(id);
   return database().$transaction(async (tx) => {
     const copy = newId();
-    const { id: _id, name, demo: _demo, version: _version, createdAt: _created, updatedAt: _updated, archivedAt: _archived, deletedAt: _deleted, ...fields } = record;
+    const {
+      id: _id,
+      name,
+      demo: _demo,
+      version: _version,
+      createdAt: _created,
+      updatedAt: _updated,
+      archivedAt: _archived,
+      deletedAt: _deleted,
+      plantingOn: _planting,
+      ...fields
+    } = record;
     await tx.job.create({ data: { ...fields, id: copy, name: `${name} (copy)` } });
     for (const { bed } of beds) await bedCreate(copy, bed, tx);
     return copy;
@@ -136,8 +147,15 @@ export async function jobArchive(id: string, archived: boolean): Promise<void> {
 }
 
 /** Deletes a job so that it can be restored. */
-export async function jobDelete(id: string): Promise<void> {
-  await database().job.updateMany({ where: { id }, data: { deletedAt: new Date() } });
+/** Deletes a job so that it can be restored. @returns why not, while plants are promised to it: they would stand promised to nobody; null when it is deleted */
+export async function jobDelete(id: string): Promise<string | null> {
+  return database().$transaction(async (tx) => {
+    const { _sum } = await tx.reservation.aggregate({ where: { jobId: id }, _sum: { open: true } });
+    const open = _sum.open ?? 0;
+    if (open > 0) return `${open} plants are reserved for this job. Release them on its page “Plants for this job” first; then it can be deleted.`;
+    await tx.job.updateMany({ where: { id }, data: { deletedAt: new Date() } });
+    return null;
+  });
 }
 
 export async function jobRestore(id: string): Promise<void> {

@@ -1,6 +1,7 @@
 // A list accepted: the supplier's lots, the lines that matched no plant, what was learned about names and columns, all in one transaction or not at all.
-import { columnsKept } from "../nursery/list-columns-kept";
+
 import { listChange, type OfferedLot } from "../nursery/list-change";
+import { columnsKept } from "../nursery/list-columns-kept";
 import type { Transaction } from "./database";
 import type { Prisma } from "./generated/client";
 import { newId } from "./identity";
@@ -8,6 +9,7 @@ import { importDrop, importFind, type ListImport, lineTaxon, supplierColumns } f
 import { offersMade, promisesByLot, supplierHeldLots } from "./list-import-offers";
 import { lotEventsWrite, type NewLotEvent } from "./lot-events";
 import { stockAnswer } from "./stock-transaction";
+import { instantStored } from "./stored-instant";
 import { type TaxaHeld, taxaHeld } from "./taxa";
 
 export type AcceptAnswer =
@@ -47,18 +49,47 @@ function lotFields(offer: OfferedLot) {
 }
 
 /** Lots of a supplier added in batches, with their history. */
-export async function supplierLotsAdd(tx: Transaction, held: TaxaHeld, supplierId: string, listId: string, offers: readonly OfferedLot[], by: { who: string; why: string }): Promise<void> {
-  const rows = offers.map((offer) => ({ id: newId(), supplierId, listId, taxonId: offer.taxonId, taxonName: held.byId.get(offer.taxonId)?.name ?? offer.taxonId, ...lotFields(offer) }));
-  for (const data of chunks(rows)) await tx.lot.createMany({ data });
+export async function supplierLotsAdd(
+  tx: Transaction,
+  held: TaxaHeld,
+  supplierId: string,
+  listId: string,
+  offers: readonly OfferedLot[],
+  by: { who: string; why: string },
+): Promise<void> {
+  const rows = offers.map((offer) => ({
+    id: newId(),
+    supplierId,
+    listId,
+    taxonId: offer.taxonId,
+    taxonName: held.byId.get(offer.taxonId)?.name ?? offer.taxonId,
+    ...lotFields(offer),
+  }));
+  const now = instantStored(new Date());
+  // One statement a batch: twenty thousand rows of createMany hold the write lock for many seconds.
+  for (const some of chunks(rows))
+    await tx.$executeRaw`
+      INSERT INTO "Lot" ("id", "taxonId", "taxonName", "size", "supplierId", "listId", "quantity", "reserved", "readyFrom", "priceCents", "prices", "grade", "code", "remarks", "version", "createdAt", "updatedAt")
+      SELECT j.value ->> 'id', j.value ->> 'taxonId', j.value ->> 'taxonName', j.value ->> 'size', ${supplierId}, ${listId}, j.value ->> 'quantity', 0, j.value ->> 'readyFrom',
+        j.value ->> 'priceCents', j.value -> 'prices', j.value ->> 'grade', j.value ->> 'code', j.value ->> 'remarks', 1, ${now}, ${now}
+      FROM json_each(${JSON.stringify(some)}) AS j`;
   await lotEventsWrite(
     tx,
-    rows.map(({ id, quantity, size, readyFrom, priceCents, grade, remarks }): NewLotEvent => ({ lotId: id, kind: "list", before: {}, after: { quantity, size, readyFrom, priceCents, grade, remarks }, ...by })),
+    rows.map(
+      ({ id, quantity, size, readyFrom, priceCents, grade, remarks }): NewLotEvent => ({
+        lotId: id,
+        kind: "list",
+        before: {},
+        after: { quantity, size, readyFrom, priceCents, grade, remarks },
+        ...by,
+      }),
+    ),
   );
 }
 
 /** Lots changed in one statement a batch. What is promised meanwhile stays covered: no lot falls below it. */
 async function lotsUpdate(tx: Transaction, listId: string, rows: readonly ({ readonly id: string } & ReturnType<typeof lotFields>)[]): Promise<void> {
-  const now = new Date().toISOString();
+  const now = instantStored(new Date());
   for (const some of chunks(rows)) {
     const json = JSON.stringify(some);
     await tx.$executeRaw`
@@ -72,7 +103,7 @@ async function lotsUpdate(tx: Transaction, listId: string, rows: readonly ({ rea
 
 async function lotsGone(tx: Transaction, ids: readonly string[]): Promise<void> {
   for (const some of chunks(ids))
-    await tx.$executeRaw`UPDATE "Lot" SET "quantity" = "reserved", "version" = "version" + 1, "updatedAt" = ${new Date().toISOString()} WHERE "id" IN (SELECT value FROM json_each(${JSON.stringify(some)}))`;
+    await tx.$executeRaw`UPDATE "Lot" SET "quantity" = "reserved", "version" = "version" + 1, "updatedAt" = ${instantStored(new Date())} WHERE "id" IN (SELECT value FROM json_each(${JSON.stringify(some)}))`;
 }
 
 /** Names a person has settled, for this supplier and for every other. @returns how many */
@@ -133,7 +164,9 @@ export async function importAccept(id: string, who: string, midway?: () => void)
       const after = { quantity: Math.max(quantity, lot.reserved), size, readyFrom, priceCents, grade, remarks };
       return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ lotId: lot.id, kind: "list", before, after, ...by }];
     });
-    const gone = change.gone.map((lot): NewLotEvent => ({ lotId: lot.id, kind: "list", before: { quantity: lot.quantity }, after: { quantity: lot.reserved }, who, why: `gone from ${by.why}` }));
+    const gone = change.gone.map(
+      (lot): NewLotEvent => ({ lotId: lot.id, kind: "list", before: { quantity: lot.quantity }, after: { quantity: lot.reserved }, who, why: `gone from ${by.why}` }),
+    );
     await lotEventsWrite(tx, [...events, ...gone]);
     await supplierLotsAdd(tx, held, one.supplierId, listId, change.added, by);
     const unmatched = await unmatchedWrite(tx, one, listId);

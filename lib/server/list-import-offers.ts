@@ -22,7 +22,11 @@ export function offersMade(held: TaxaHeld, lines: readonly MatchedLine[], taxonO
     if (!taxon) return [];
     const size = sizeFromText(line.sizeText, taxon.kind);
     const readyFrom = line.ready ? readyDate(line.ready, now) : null;
-    const words = [...line.remarks, ...(line.ready && readyFrom === null && !/^now$/i.test(line.ready) ? [`ready ${line.ready}`] : []), ...(line.quantity.orMore ? ["or more"] : [])];
+    const words = [
+      ...line.remarks,
+      ...(line.ready && readyFrom === null && !/^now$/i.test(line.ready) ? [`ready ${line.ready}`] : []),
+      ...(line.quantity.orMore ? ["or more"] : []),
+    ];
     return [
       {
         taxonId: taxon.id,
@@ -58,7 +62,11 @@ export async function supplierHeldLots(tx: Pick<Transaction, "lot">, supplierId:
 
 /** "6 to Clinic entrance garden" by lot, for these lots. */
 export async function promisesByLot(tx: Pick<Transaction, "reservation">, lotIds: readonly string[]): Promise<Map<string, string>> {
-  const records = await tx.reservation.findMany({ where: { lotId: { in: lotIds.slice(0, 5000) }, open: { gt: 0 } }, include: { job: { select: { name: true } } }, orderBy: { createdAt: "asc" } });
+  const records = await tx.reservation.findMany({
+    where: { lotId: { in: lotIds.slice(0, 5000) }, open: { gt: 0 } },
+    include: { job: { select: { name: true } } },
+    orderBy: { createdAt: "asc" },
+  });
   const sums = new Map<string, Map<string, number>>();
   for (const { lotId, job, open } of records) {
     const own = sums.get(lotId) ?? new Map<string, number>();
@@ -74,5 +82,12 @@ export type SupplierChange = { readonly change: ListChange<HeldSupplierLot, Offe
 export async function supplierChange(supplierId: string, offers: readonly OfferedLot[], held: TaxaHeld): Promise<SupplierChange> {
   const lots = await supplierHeldLots(database(), supplierId, held);
   const change = listChange(lots, offers);
-  return { change, first: lots.length === 0, promises: await promisesByLot(database(), change.tooFew.map(({ lot }) => lot.id)) };
+  return {
+    change,
+    first: lots.length === 0,
+    promises: await promisesByLot(
+      database(),
+      change.tooFew.map(({ lot }) => lot.id),
+    ),
+  };
 }

@@ -1,10 +1,10 @@
 // A held list as its screen shows it: names in groups, columns by sheet, what was skipped, and what it changes.
-import { nameKey, type MatchedLine } from "../nursery/line-match";
+import { type MatchedLine, nameKey } from "../nursery/line-match";
 import type { ColumnRole } from "../nursery/list-columns";
 import type { SkippedRow } from "../nursery/list-read";
 import type { Taxon } from "../plants/taxon";
-import { offersMade, supplierChange } from "./list-import-offers";
 import { importFind, type ListImport, lineTaxon } from "./list-import";
+import { offersMade, supplierChange } from "./list-import-offers";
 import { type TaxaHeld, taxaHeld } from "./taxa";
 
 export type PlantShown = Pick<Taxon, "id" | "botanical" | "cultivar" | "group" | "tradeDesignation"> & { readonly common: string };
@@ -138,7 +138,20 @@ function sheetsShown(one: ListImport): SheetShown[] {
       })),
       top: rows
         .slice(0, 40)
-        .flatMap((row, i) => (row.some((cell) => cell.trim()) ? [{ row: i, text: row.map((cell) => cell.trim()).filter(Boolean).join(" | ").slice(0, 80) }] : []))
+        .flatMap((row, i) =>
+          row.some((cell) => cell.trim())
+            ? [
+                {
+                  row: i,
+                  text: row
+                    .map((cell) => cell.trim())
+                    .filter(Boolean)
+                    .join(" | ")
+                    .slice(0, 80),
+                },
+              ]
+            : [],
+        )
         .slice(0, 15),
     };
   });
@@ -176,7 +189,11 @@ export async function importChange(id: string): Promise<ChangeGroups | null> {
   const one = importFind(id);
   if (!one) return null;
   const held = await taxaHeld();
-  const { change, first, promises } = await supplierChange(one.supplierId, offersMade(held, one.matched, (line) => lineTaxon(one, line)), held);
+  const { change, first, promises } = await supplierChange(
+    one.supplierId,
+    offersMade(held, one.matched, (line) => lineTaxon(one, line)),
+    held,
+  );
   const nameOf = (taxonId: string): string => held.byId.get(taxonId)?.name ?? taxonId;
   type Pair = (typeof change.kept)[number];
   const pair = (list: readonly Pair[], words: (pair: Pair) => string, size: (pair: Pair) => number): ChangeShown[] =>

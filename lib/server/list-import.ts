@@ -1,6 +1,6 @@
 // A supplier's list while it is looked at: held in memory only, so that a list that is cancelled, or lost with the program, leaves no trace.
 import { z } from "zod";
-import { type LineMatcher, type LearnedNames, lineMatcher, type MatchedLine, nameKey, namesAuthored } from "../nursery/line-match";
+import { type LearnedNames, type LineMatcher, lineMatcher, type MatchedLine, nameKey, namesAuthored } from "../nursery/line-match";
 import { COLUMN_ROLES, type ColumnMap, columnsAt } from "../nursery/list-columns";
 import { columnsRecalled, type KeptColumns } from "../nursery/list-columns-kept";
 import { type ListRead, type ListSheet, listRead } from "../nursery/list-read";

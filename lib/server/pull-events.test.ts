@@ -26,7 +26,16 @@ beforeEach(async () => {
 });
 
 let told = 0;
-const event = (more: object) => ({ id: `event-${told++}-abcdef`, lineId: `res${made}`, kind: "pulled", quantity: 1, who: "Ana", doneAt: "2026-04-20T08:00:00.000Z", knew: 0, ...more });
+const event = (more: object) => ({
+  id: `event-${told++}-abcdef`,
+  lineId: `res${made}`,
+  kind: "pulled",
+  quantity: 1,
+  who: "Ana",
+  doneAt: "2026-04-20T08:00:00.000Z",
+  knew: 0,
+  ...more,
+});
 const lot = () => database().lot.findUniqueOrThrow({ where: { id: `lot${made}` } });
 const reservation = () => database().reservation.findUniqueOrThrow({ where: { id: `res${made}` } });
 
@@ -72,7 +81,10 @@ describe("what comes from the field", () => {
     expect(await lot()).toMatchObject({ quantity: 10, reserved: 6 });
   });
   it("keeps notes and pictures of a line, the picture at an address of its own", async () => {
-    await pullEventsReceive(jobId, [event({ kind: "note", quantity: 0, note: "gate code at the shed" }), event({ id: "picture-1", kind: "photo", quantity: 0, data: PIXEL, knew: 1 })]);
+    await pullEventsReceive(jobId, [
+      event({ kind: "note", quantity: 0, note: "gate code at the shed" }),
+      event({ id: "picture-1", kind: "photo", quantity: 0, data: PIXEL, knew: 1 }),
+    ]);
     const line = pullProgress(await pullEventsOfJob(jobId)).get(`res${made}`);
     expect(line).toMatchObject({ notes: ["gate code at the shed"], photos: [`/jobs/${jobId}/pull/field/photo/picture-1`] });
     expect(await pullPhoto(jobId, "picture-1")).toMatchObject({ mime: "image/png" });
@@ -87,5 +99,11 @@ describe("what comes from the field", () => {
     const answers = await Promise.allSettled(Array.from({ length: 20 }, () => pullEventsReceive(jobId, [once])));
     expect(answers.filter((a) => a.status === "fulfilled").length).toBe(20);
     expect(await reservation()).toMatchObject({ open: 4, pulled: 2 });
+  });
+  it("keeps a job from being deleted while plants are promised to it", async () => {
+    const { jobDelete } = await import("./jobs");
+    expect(await jobDelete(jobId)).toMatch(/6 plants are reserved/);
+    await pullEventsReceive(jobId, [event({ quantity: 6 })]);
+    expect(await jobDelete(jobId)).toBeNull();
   });
 });

@@ -17,7 +17,12 @@ export async function unmatchedNames(supplierId: string): Promise<UnmatchedName[
   for (const { written, size, quantity } of rows) {
     const key = nameKey(written);
     const own = byKey.get(key) ?? { key, written, lines: 0, plants: 0, sizes: [] };
-    byKey.set(key, { ...own, lines: own.lines + 1, plants: own.plants + (quantity ?? 0), sizes: size && !own.sizes.includes(size) && own.sizes.length < 4 ? [...own.sizes, size] : own.sizes });
+    byKey.set(key, {
+      ...own,
+      lines: own.lines + 1,
+      plants: own.plants + (quantity ?? 0),
+      sizes: size && !own.sizes.includes(size) && own.sizes.length < 4 ? [...own.sizes, size] : own.sizes,
+    });
   }
   return [...byKey.values()];
 }

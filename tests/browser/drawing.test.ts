@@ -192,7 +192,7 @@ describe("plants on the drawing", () => {
 });
 
 describe("on a phone, and in the dark", () => {
-  it("sets a plant by touch and drags it with a finger's tap", async () => {
+  it("sets a plant by touch, drags it with a finger, and pinches the sheet closer", async () => {
     const phone = await openPage(browser, PHONE);
     await phone.goto(address);
     await area(phone).waitFor();
@@ -203,6 +203,21 @@ describe("on a phone, and in the dark", () => {
     await phone.touchscreen.tap(x, y);
     await expect.poll(() => options(phone).count()).toBe(before + 1);
     await phone.getByRole("button", { name: "Put the tool away" }).click();
+    const [px, py] = await middle(phone);
+    const session = await phone.context().newCDPSession(phone);
+    const touch = (type: "touchStart" | "touchMove" | "touchEnd", ...points: readonly (readonly [number, number])[]) =>
+      session.send("Input.dispatchTouchEvent", { type, touchPoints: points.map(([left, top], id) => ({ x: left, y: top, id })) });
+    const standing = await texts(phone);
+    await touch("touchStart", [px, py]);
+    for (const step of [8, 16, 24]) await touch("touchMove", [px - step, py + step / 2]);
+    await touch("touchEnd");
+    await expect.poll(() => texts(phone)).not.toEqual(standing);
+    const scale = () => phone.locator(".scale-bar text").textContent();
+    const scaleBefore = await scale();
+    await touch("touchStart", [px - 20, py], [px + 20, py]);
+    for (const step of [20, 50, 90]) await touch("touchMove", [px - 20 - step, py], [px + 20 + step, py]);
+    await touch("touchEnd");
+    await expect.poll(scale).not.toBe(scaleBefore);
     await expectAccessible(phone);
     await screenshot(phone, "drawing-phone");
     await kept(phone);

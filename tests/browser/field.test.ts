@@ -154,3 +154,31 @@ describe("what is short, in the office", () => {
     await office.setViewportSize(WIDE.viewport ?? { width: 1280, height: 900 });
   });
 });
+
+describe("a job that is sold", () => {
+  it("is pulled by place in walking order, and what is pulled leaves the stock", async () => {
+    await office.goto(`${server.url}${jobPath}/stock`);
+    await office.getByRole("button", { name: /^Sell and reserve/ }).click();
+    await office
+      .locator(".stock-answer")
+      .getByText(/^Sold\./)
+      .waitFor();
+    await phone.goto(field());
+    await phone.getByRole("heading", { level: 2 }).filter({ hasText: "North field" }).first().waitFor();
+    const places = await phone.getByRole("heading", { level: 2 }).allTextContents();
+    expect(places.findIndex((place) => place.startsWith("Not reserved"))).toBe(places.length - 1);
+    const redbud = line(phone, /Cercis/);
+    expect(await redbud.textContent()).toMatch(/in ball/);
+    await redbud.getByRole("button").click();
+    await expectAccessible(phone);
+    await phone.getByRole("button", { name: "Pulled 1" }).click();
+    await redbud.filter({ hasText: "1 pulled" }).waitFor();
+    await signal(phone).filter({ hasText: "All is with the office" }).waitFor();
+    await screenshot(phone, "field-sold");
+    await office.goto(`${server.url}/nursery/changes`);
+    await office
+      .getByText(/Cercis canadensis/)
+      .first()
+      .waitFor();
+  });
+});

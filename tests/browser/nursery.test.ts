@@ -290,10 +290,9 @@ describe("the places", () => {
     await page.mouse.move(from.x + 10, from.y + 10);
     await page.mouse.down();
     await page.mouse.move(from.x + 10, to.y + 30, { steps: 4 });
-    const answered = page.waitForResponse((response) => response.request().method() === "POST");
     await page.mouse.move(from.x + 10, to.y + 4, { steps: 4 });
     await page.mouse.up();
-    await answered;
+    await page.getByText("Yard, bay 3 is now 1 of 3. Kept.").waitFor();
     await soon(names).toEqual(["Yard, bay 3", "Heel-in bed, bay A", "North field, row 1"]);
     await page.reload();
     expect(await names()).toEqual(["Yard, bay 3", "Heel-in bed, bay A", "North field, row 1"]);

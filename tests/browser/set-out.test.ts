@@ -59,43 +59,57 @@ describe("a plant list set out", () => {
   });
 });
 
+/** Two shrubs far too near to each other in a bed with room. */
+const CLOSE = {
+  version: 1,
+  name: "Too near",
+  place: { zip: "05401" },
+  size: { lengthFt: 30, widthFt: 12 },
+  plants: [
+    { name: "Syringa meyeri 'Palibin'", size: "#5", at: [[10, 6]] },
+    { name: "Hydrangea paniculata 'Jane'", size: "#3", at: [[13.5, 6]] },
+  ],
+};
+
 describe("crowding on the drawing", () => {
-  it("is listed by year, and pressed it leads to a move that undo takes back", async () => {
-    await drawingOf(page, "Entrance bed");
+  it("is listed by year, and pressed it leads to a move after which nothing crowds", async () => {
+    await page.goto(server.url);
+    await page.getByRole("link", { name: "Clinic entrance garden" }).click();
+    await page.getByText("Take in a bed file").click();
+    await page.getByLabel("Bed file").setInputFiles({ name: "bed.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(CLOSE)) });
+    await page.getByRole("button", { name: "Take it in" }).click();
+    await page.getByText("Too near").first().waitFor();
+    await drawingOf(page, "Too near");
     const crowding = panel(page, "Crowding");
-    const rows = crowding.locator(".crowding-row");
-    await rows.first().waitFor();
-    const words = await rows.first().textContent();
-    expect(words).toMatch(/^(year \d+|planting day)[A-J] /);
-    await rows.first().click();
-    const move = crowding.getByRole("button", { name: /^Move [A-J] / });
-    const leave = crowding.getByRole("button", { name: /^Leave out one/ });
-    await leave.first().waitFor();
+    const first = crowding.locator(".crowding-row").first();
+    expect(await first.textContent()).toMatch(/^year \d+A ‘Palibin’ and B ‘Jane’ overlap by/);
+    await first.click();
+    await page.getByRole("heading", { name: /^2 plants chosen/ }).waitFor();
     await expectAccessible(page);
-    const before = await crowding.textContent();
-    await ((await move.count()) ? move.first() : leave.first()).click();
-    await expect.poll(() => crowding.textContent()).not.toBe(before);
+    await crowding.getByRole("button", { name: /^Move [AB] / }).click();
+    await crowding.getByText("Nothing crowds in twenty years").waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
-    await expect.poll(() => rows.first().textContent()).toBe(words);
+    await first.waitFor();
   });
-  it("offers smaller plants of the same look that suit the place", async () => {
+  it("offers smaller plants of the same look that suit the place, and takes one", async () => {
     const crowding = panel(page, "Crowding");
-    for (const row of await crowding.locator(".crowding-row").all()) {
-      if (!(await row.isVisible())) continue;
-      if ((await row.getAttribute("aria-expanded")) === "false") await row.click();
-      const smaller = crowding.getByRole("button", { name: /^A smaller plant/ });
-      if (!(await smaller.count())) continue;
-      await smaller.click();
-      await crowding.getByText(/most alike first/).waitFor();
-      await crowding.getByText(/Looking through the dataset/).waitFor({ state: "hidden" });
-      break;
-    }
+    const first = crowding.locator(".crowding-row").first();
+    if ((await first.getAttribute("aria-expanded")) === "false") await first.click();
+    await crowding.getByRole("button", { name: /^A smaller plant for/ }).click();
+    const take = crowding.getByRole("button", { name: /^Take .* for all [AB]$/ });
+    await take.first().waitFor();
     await screenshot(page, "crowding");
+    const name = /^Take (.*) for all/.exec((await take.first().getAttribute("aria-label")) ?? "")?.[1] ?? "nothing";
+    await take.first().click();
+    await expect.poll(() => page.locator("[role=status]").allTextContents()).toContainEqual(expect.stringContaining(name));
+    await page.getByRole("button", { name: "Undo" }).click();
+    await first.waitFor();
   });
 });
 
 describe("density and cover", () => {
   it("say what a step costs in plants and money, and whose figures they are", async () => {
+    await drawingOf(page, "Entrance bed");
     const density = panel(page, "Density");
     await density.getByText(/of 10 at hand-over/).waitFor();
     await density.getByText(/One step up.*plants more, \$[\d,.]+ more/).waitFor();

@@ -1,3 +1,4 @@
+import ExcelJS from "exceljs";
 import { describe, expect, it } from "vitest";
 import { commandForTests } from "../support/command";
 
@@ -50,9 +51,43 @@ describe("twelvemonth match", () => {
     });
   });
 
-  it("says in plain words why a file is not read", () => {
-    const { code, err } = matched("book.xlsx", new Uint8Array([0x50, 0x4b, 3, 4]));
+  it("reads a workbook: rows as in the sheet, sizes as column headings, money by its format, hidden sheets left out", async () => {
+    const book = new ExcelJS.Workbook();
+    const sheet = book.addWorksheet("Shrubs");
+    sheet.addRows([
+      ["Fall list"],
+      [],
+      ["Plant", "#1", "#3", "Notes"],
+      ["HYDR PAN LIMELT", 120, 45, "in bud"],
+      ["Ilex glabra 'Shamrock'", null, { formula: "B4/4", result: 30 }, ""],
+    ]);
+    const trees = book.addWorksheet("Trees");
+    trees.addRows([
+      ["Plant", "Size", "Price"],
+      ["Quercus bicolor", '2" BB', 180],
+    ]);
+    trees.getCell("C2").numFmt = '"$"#,##0.00';
+    book.addWorksheet("Old", { state: "hidden" }).addRow(["Acer rubrum", "#3", 12]);
+    const { code, out } = matched("book.xlsx", new Uint8Array(await book.xlsx.writeBuffer()));
+    expect(code).toBe(0);
+    const { lines } = JSON.parse(out) as { lines: { row: number; name: string; size: { containerClass: string | null }; quantity: number | null; priceCents: number | null }[] };
+    expect(lines.map(({ row, name, size, quantity, priceCents }) => [row, name, size.containerClass, quantity, priceCents])).toEqual([
+      [4, "Hydrangea paniculata 'Limelight'", "#1", 120, null],
+      [4, "Hydrangea paniculata 'Limelight'", "#3", 45, null],
+      [5, "Ilex glabra 'Shamrock'", "#3", 30, null],
+      [2, "Quercus bicolor", null, null, 18000],
+    ]);
+  });
+
+  it.each([
+    ["cut.xlsx", new Uint8Array([0x50, 0x4b, 3, 4]), "cut off or damaged"],
+    ["old.xls", new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1]), "old .xls workbook"],
+    ["locked.xlsx", new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, ...Buffer.from("EncryptedPackage", "utf16le")]), "protected by a password"],
+    ["list.pdf", "%PDF-1.7", "is a PDF"],
+    ["empty.csv", "", "is empty"],
+  ])("says in plain words why %s is not read", (name, content, words) => {
+    const { code, err } = matched(name, content);
     expect(code).toBe(2);
-    expect(err).toContain("save the sheet as CSV");
+    expect(err).toContain(words);
   });
 });

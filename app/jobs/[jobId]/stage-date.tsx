@@ -30,6 +30,7 @@ export function StageDate({ jobId, rowId, name, on, who, today }: { jobId: strin
         >
           {isoDateText(on)}
         </button>
+        <span className="stage-printed small">{isoDateText(on)}</span>
         {who ? <span className="soft small">{who}</span> : null}
       </span>
     );

@@ -23,16 +23,27 @@ export function PlaceWalk({ places: given }: { places: readonly StoredPlace[] })
   const [said, setSaid] = useState("");
   const list = useRef<HTMLOListElement>(null);
   const before = useRef(given);
-  useEffect(() => setPlaces(given), [given]);
+  const [saving, setSaving] = useState(0);
+  // Orders on their way: an older one that comes back meanwhile must not undo what the hand has done since.
+  const underWay = useRef(0);
+  const inHand = carried !== null;
+  useEffect(() => {
+    if (underWay.current === 0 && !inHand) setPlaces(given);
+  }, [given, inHand]);
 
   const keep = async (next: readonly StoredPlace[]) => {
+    underWay.current += 1;
+    setSaving(underWay.current);
     try {
       await placesOrderAction(next.map((place) => place.id));
       setFault(null);
     } catch {
       setPlaces(given);
+      setSaid("");
       setFault({ id: "", words: UNREACHED });
     }
+    underWay.current -= 1;
+    setSaving(underWay.current);
   };
   const step = (at: number, by: -1 | 1) => {
     const to = at + by;
@@ -87,8 +98,8 @@ export function PlaceWalk({ places: given }: { places: readonly StoredPlace[] })
   };
   return (
     <>
-      <p role="status" className="visually-hidden">
-        {said}
+      <p role="status" className="small soft walk-said">
+        {said && `${said} ${saving ? "Keeping the order…" : "Kept."}`}
       </p>
       {fault?.id === "" ? (
         <p role="alert" className="alert">

@@ -16,11 +16,18 @@ export const dynamic = "force-dynamic";
 
 type Props = { searchParams: Promise<Record<string, string | string[] | undefined>> };
 
+/** A name as a supplier's list writes it, parted into the form's fields: "Abelia mosanensis 'Bridal Bouquet'". */
+function writtenName(written: string): { botanical: string; cultivar: string | null } {
+  const match = /^([^'‘"]*)['‘"]([^'’"]+)['’"]/.exec(written);
+  return { botanical: (match?.[1] ?? written).trim().slice(0, 120), cultivar: match?.[2]?.trim().slice(0, 80) ?? null };
+}
+
 export default async function NewPlantPage({ searchParams }: Props) {
-  const { like, place: asked } = await searchParams;
+  const { like, place: asked, written } = await searchParams;
   const [{ choices, chosen }, held, address] = await Promise.all([plantPlaces(typeof asked === "string" ? asked : null), taxaHeld(), plantListAddress()]);
   const taxon = typeof like === "string" ? held.byId.get(like) : undefined;
-  const input = taxon ? ownTaxonLike(taxon, seasonOf(held, taxon, chosen.year), chosen.seenAt) : like === "none" ? ownTaxonBlank(chosen.seenAt) : null;
+  const blank = { ...ownTaxonBlank(chosen.seenAt), ...(typeof written === "string" ? writtenName(written) : {}) };
+  const input = taxon ? ownTaxonLike(taxon, seasonOf(held, taxon, chosen.year), chosen.seenAt) : like === "none" ? blank : null;
   return (
     <main id="main" className="sheet plants">
       <div className="sheet-head spread">

@@ -12,7 +12,7 @@ const RULE = "#c9c5b7";
 const ALERT = "#a2391f";
 
 const style = StyleSheet.create({
-  page: { paddingTop: 30, paddingBottom: 76, paddingHorizontal: 32, fontFamily: SANS, fontSize: 8.6, color: INK, lineHeight: 1.25 },
+  page: { paddingTop: 30, paddingBottom: 76, paddingHorizontal: 32, fontFamily: SANS, fontSize: 8.6, color: INK },
   head: { flexDirection: "row", justifyContent: "space-between", alignItems: "flex-end", borderBottomWidth: 1.2, borderColor: INK, paddingBottom: 4 },
   title: { fontFamily: SERIF, fontWeight: 600, fontSize: 17, lineHeight: 1.2 },
   row: { flexDirection: "row", borderTopWidth: 0.5, borderColor: RULE, paddingVertical: 3 },

@@ -28,6 +28,7 @@ export function DeckPlan({ load, marks }: { load: TruckLoad; marks: ReadonlyMap<
   return (
     <svg
       className="deck-plan"
+      preserveAspectRatio="xMinYMid meet"
       viewBox={`${-MARGIN_FT} ${-MARGIN_FT} ${width} ${height}`}
       role="img"
       aria-label={`${loadName(load)}: ${load.spots.length} on a deck of ${deckLengthFt} by ${deckWidthFt} ft${machine > 0 ? `, ${machine} to be lifted by machine` : ""}. The table says what stands where, in the order of loading.`}

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { TitleBlock } from "@/app/parts/title-block";
-import { loadName } from "@/lib/papers/paper-loads";
+import { LOAD_CAUTIONS, loadName } from "@/lib/papers/paper-loads";
 import type { TruckLoad } from "@/lib/pulls/loads";
 import { jobLoads } from "@/lib/server/papers/job-loads";
 import { PaperDownloads } from "../pull/paper-downloads";
@@ -96,7 +96,7 @@ export default async function LoadsPage({ params, searchParams }: Props) {
         </>
       )}
       <div className="paper-notes small soft">
-        {paper.notes.map((note) => (
+        {LOAD_CAUTIONS.map((note) => (
           <p key={note}>{note}</p>
         ))}
       </div>

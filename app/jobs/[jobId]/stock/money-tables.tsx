@@ -92,7 +92,8 @@ export function MoneyTables({ money }: { money: PlanMoney }) {
           </tfoot>
         </table>
         <label className="check screen-only small">
-          <input type="checkbox" checked={inside} onChange={(event) => setInside(event.target.checked)} /> Inside only: leave the prices off the printed sheet
+          <input type="checkbox" className="inside-only" checked={inside} onChange={(event) => setInside(event.target.checked)} /> Inside only: leave the prices off the printed
+          sheet
         </label>
       </section>
     </div>

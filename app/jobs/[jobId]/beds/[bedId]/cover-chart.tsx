@@ -15,7 +15,7 @@ export function CoverChart({ cover, year = null }: { cover: readonly Cover[]; ye
     <figure className="chart">
       <div aria-hidden="true">
         <ResponsiveContainer width="100%" height={220}>
-          <LineChart data={data} margin={{ top: 6, right: 12, bottom: 0, left: -18 }} accessibilityLayer={false}>
+          <LineChart data={data} margin={{ top: 6, right: 12, bottom: 0, left: -10 }} accessibilityLayer={false}>
             <CartesianGrid stroke="var(--rule)" vertical={false} />
             <XAxis dataKey="year" stroke="var(--soft)" ticks={[0, 1, 2, 3, 5, 10, 15, 20]} type="number" domain={[0, 20]} />
             <YAxis stroke="var(--soft)" domain={[0, 100]} unit=" %" width={62} />

@@ -1,7 +1,8 @@
 import type { Border } from "@/lib/ground/border";
 import { type Curve, curveLength } from "@/lib/ground/curve";
+import { curveStretch } from "@/lib/ground/edge-window";
 import { lengthText } from "@/lib/ground/length";
-import { curveMiddle, curvePath, curveStretch, linePath } from "./plan-path";
+import { curveMiddle, curvePath, linePath } from "./plan-path";
 import { pxOfFt, type SheetView } from "./sheet-view";
 
 /** Pixels of the band outside an edge that shows what lies there. */

@@ -3,33 +3,32 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useCallback, useEffect, useMemo, useRef } from "react";
 import type { Bed } from "@/lib/ground/bed";
 import { EMPTY_DRAWING, type PlacedPlant } from "@/lib/ground/bed-drawing";
-import { type Crowding, plantCrowding } from "@/lib/ground/crowding";
+import type { Crowding } from "@/lib/ground/crowding";
 import type { GroundPlan } from "@/lib/ground/ground-plan";
 import type { Point } from "@/lib/ground/outline";
 import { type PlanOutline, pointSnapped } from "@/lib/ground/plan-outline";
 import type { GrownPlant } from "@/lib/ground/plan-plant";
+import { crowdingHeld } from "./crowding-held";
 import type { LayerProps } from "./drawing-props";
 import { GroundSvg } from "./ground-svg";
 import { UnderlayImage } from "./outline/underlay-image";
-import { type Placing, placingAngle, placingHasLine, placingHasWidth, placingLengthFt, placingMoved, placingShape, placingTurned, placingWidthHandle } from "./placing";
+import { type Placing, placingAngle, placingHasLine, placingHasWidth, placingKeyed, placingShape, placingWidthHandle } from "./placing";
 import { groupOf, plantsWithin, standAt } from "./plan-choice";
 import type { PlanStand } from "./plan-figure";
-import { planKey } from "./plan-keys";
+import { type PlanKey, planKey } from "./plan-keys";
 import { type PlanPainter, planPainter } from "./plan-painter";
 import { moveText, plantsText } from "./plan-words";
 import { ftOfPx, pxOfFt, type SheetView } from "./sheet-view";
 import type { Choice, PlanActions } from "./use-plan-actions";
 import { usePlanColors } from "./use-plan-colors";
 import { useSheetView } from "./use-sheet-view";
+import { ZoomButtons } from "./zoom-buttons";
 
 /** Pixels before a press is a drag. */
 const DRAG_PX = 4;
 const HANDLE_PX = 16;
 /** A small plant is taken to reach so far. */
 const HIT_PX = { mouse: 8, touch: 18 } as const;
-/** Pairs of held and standing plants looked at in one frame for what they crowd. */
-const LIVE_PAIRS_MOST = 30_000;
-
 type Px = readonly [number, number];
 type Hold =
   | {
@@ -73,11 +72,12 @@ export type DrawingAreaProps = {
   readonly middle: { current: Point };
   /** Of the bed: /jobs/…/beds/… */
   readonly path: string;
-  readonly onView: (view: SheetView) => void;
+  readonly onView: (view: SheetView, widthPx: number, heightPx: number) => void;
   readonly options: ReactNode;
 };
 
 const NONE: ReadonlySet<string> = new Set();
+const NO_CROWDING: readonly Crowding[] = [];
 
 /** The drawing itself: ground, plants, and whatever is held over them. */
 export function DrawingArea(props: DrawingAreaProps) {
@@ -117,17 +117,8 @@ export function DrawingArea(props: DrawingAreaProps) {
   const colors = usePlanColors(area);
   const { view, widthPx, heightPx, zoom, whole, panStart } = useSheetView(area, plan.outline, cancel);
   middle.current = ftOfPx(view, [widthPx / 2, heightPx / 2]);
-  useEffect(() => onView(view), [onView, view]);
+  useEffect(() => onView(view, widthPx, heightPx), [onView, view, widthPx, heightPx]);
   const shape = useMemo(() => (placing ? placingShape(placing) : null), [placing]);
-
-  const liveCrowding = useCallback(
-    (held: Extract<Hold, { kind: "plants" }>): readonly Crowding[] => {
-      if (held.ids.size * grown.length > LIVE_PAIRS_MOST) return [];
-      const moved = grown.map((plant) => (held.ids.has(plant.id) ? { ...plant, at: [plant.at[0] + held.by[0], plant.at[1] + held.by[1]] as Point } : plant));
-      return moved.flatMap((plant) => (held.ids.has(plant.id) ? plantCrowding(plant, moved, plan).filter((one) => one.year <= year) : []));
-    },
-    [grown, plan, year],
-  );
 
   const paint = useCallback(() => {
     frame.current = 0;
@@ -137,7 +128,7 @@ export function DrawingArea(props: DrawingAreaProps) {
     const plantsHeld = held?.kind === "plants" && held.moved ? held : null;
     painter.current.paint(
       canvas.current,
-      { view, widthPx, heightPx, ratio: Math.min(3, window.devicePixelRatio || 1), stands, colors, lifted: lifted.current },
+      { view, widthPx, heightPx, ratio: Math.min(3, window.devicePixelRatio || 1), stands, colors, lifted: lifted.current, crowding: plantsHeld ? NO_CROWDING : crowding, plan },
       {
         by: plantsHeld?.by ?? [0, 0],
         chosen: layer ? NONE : choice.ids,
@@ -147,11 +138,10 @@ export function DrawingArea(props: DrawingAreaProps) {
         line: placing && placingHasLine(placing) ? [placing.from, placing.to] : null,
         handles: placing && placingHasLine(placing) ? [placing.from, placing.to, ...(placingHasWidth(placing) ? [placingWidthHandle(placing)] : [])] : [],
         band: held?.kind === "band" && held.moved ? [ftOfPx(view, held.from), ftOfPx(view, held.to)] : null,
-        crowding: plantsHeld ? liveCrowding(plantsHeld) : crowding,
-        plan,
+        crowding: plantsHeld ? crowdingHeld(grown, plan, year, plantsHeld.ids, plantsHeld.by) : NO_CROWDING,
       },
     );
-  }, [view, widthPx, heightPx, stands, colors, layer, choice, preview, shape, placing, crowding, plan, liveCrowding]);
+  }, [view, widthPx, heightPx, stands, colors, layer, choice, preview, shape, placing, crowding, plan, grown, year]);
   const paintNow = useRef(paint);
   paintNow.current = paint;
   const paintSoon = useCallback(() => {
@@ -297,28 +287,18 @@ export function DrawingArea(props: DrawingAreaProps) {
     paintSoon();
   };
 
-  const placingKey = (tool: Placing, key: NonNullable<ReturnType<typeof planKey>>): boolean => {
-    switch (key.type) {
-      case "arrow":
-        setPlacing(placingMoved(tool, key.by));
-        return true;
-      case "turn":
-        if (placingHasLine(tool)) setPlacing(placingTurned(tool, placingLengthFt(tool), placingAngle(tool) + key.degrees));
-        return true;
-      case "lengthen":
-        if (placingHasLine(tool)) setPlacing(placingTurned(tool, Math.max(0.5, placingLengthFt(tool) + key.step * tool.spacingFt), placingAngle(tool)));
-        return true;
-      case "set":
-        setNow(tool);
-        return true;
-      case "cancel":
-        lineOpen.current = false;
-        setPlacing(null);
-        say("The tool is put away; nothing was set.");
-        return true;
-      default:
-        return false;
+  const placingKey = (tool: Placing, key: PlanKey): boolean => {
+    if (key.type === "set") setNow(tool);
+    else if (key.type === "cancel") {
+      lineOpen.current = false;
+      setPlacing(null);
+      say("The tool is put away; nothing was set.");
+    } else {
+      const next = placingKeyed(tool, key);
+      if (!next) return false;
+      setPlacing(next);
     }
+    return true;
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
@@ -354,19 +334,7 @@ export function DrawingArea(props: DrawingAreaProps) {
       <GroundSvg edges={edges} outline={plan.outline} things={drawing.things} standpoint={drawing.standpoint} view={view} widthPx={widthPx} heightPx={heightPx} name="sheet" />
     </>
   );
-  const zooms = (
-    <div className="zooms">
-      <button type="button" aria-label="Closer" onClick={() => zoom(1.25)}>
-        +
-      </button>
-      <button type="button" aria-label="Farther" onClick={() => zoom(0.8)}>
-        −
-      </button>
-      <button type="button" onClick={whole}>
-        Whole bed
-      </button>
-    </div>
-  );
+  const zooms = <ZoomButtons zoom={zoom} whole={whole} />;
   if (layer)
     return (
       <div className="drawing-frame screen-only">

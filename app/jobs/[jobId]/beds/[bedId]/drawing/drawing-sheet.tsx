@@ -10,6 +10,7 @@ import { EMPTY_DRAWING, type PlacedPlant } from "@/lib/ground/bed-drawing";
 import { bedSizeEdges } from "@/lib/ground/bed-size";
 import { groundPlan } from "@/lib/ground/ground-plan";
 import type { Point } from "@/lib/ground/outline";
+import { pointSnapped } from "@/lib/ground/plan-outline";
 import { spacingAimUsual, spacingForSpread } from "@/lib/ground/spacing";
 import { matureGroundSpread } from "@/lib/ground/stratum";
 import { bedView, type PlacedTaxon, type ViewPlace, YEAR_SHOWN } from "@/lib/papers/bed-view";
@@ -22,6 +23,7 @@ import { keptDraft, useBedSave } from "../use-bed-save";
 import { ChosenPanel } from "./chosen-panel";
 import { DrawingArea } from "./drawing-area";
 import { DrawingFacts } from "./drawing-facts";
+import type { LayerProps } from "./drawing-props";
 import { KeysHelp } from "./keys-help";
 import { ListPanel } from "./list-panel";
 import { OutlineLayer } from "./outline/outline-layer";
@@ -75,7 +77,7 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
   const [shown, setShown] = useState<readonly PlacedPlant[] | null>(null);
   const [said, setSaid] = useState("");
   const middle = useRef<Point>([0, 0]);
-  const viewNow = useRef<SheetView>({ pxPerFt: 20, originPx: [0, 0] });
+  const viewNow = useRef<Pick<LayerProps, "view" | "widthPx" | "heightPx">>({ view: { pxPerFt: 20, originPx: [0, 0] }, widthPx: 0, heightPx: 0 });
   const bed = draft.present;
   const save = useBedSave(stored.id, stored.version, stored.savedAt, bed);
   const { markStale } = save;
@@ -128,13 +130,16 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
     send(command);
   }, []);
 
-  const toolFor = useCallback((kind: PlacingKind, row: Pick<BedRow, "id" | "spacingFt">, taxon: PlacedTaxon["taxon"] | null) => {
-    const spacingFt = row.spacingFt ?? (taxon ? spacingForSpread(matureGroundSpread(taxon), spacingAimUsual(taxon.kind)) : 2);
-    setMode("plants");
-    setRowId(row.id);
-    setPlacing(placingStart(kind, row.id, spacingFt, middle.current));
-    setChoice(NO_CHOICE);
-  }, []);
+  const toolFor = useCallback(
+    (kind: PlacingKind, row: Pick<BedRow, "id" | "spacingFt">, taxon: PlacedTaxon["taxon"] | null) => {
+      const spacingFt = row.spacingFt ?? (taxon ? spacingForSpread(matureGroundSpread(taxon), spacingAimUsual(taxon.kind)) : 2);
+      setMode("plants");
+      setRowId(row.id);
+      setPlacing(placingStart(kind, row.id, spacingFt, pointSnapped(middle.current, snapFt || 0.5)));
+      setChoice(NO_CHOICE);
+    },
+    [snapFt],
+  );
   const take = useCallback(
     (kind: PlacingKind) => {
       const row = bed.rows.find(({ id }) => id === rowId);
@@ -145,6 +150,15 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
       area?.scrollIntoView({ block: "nearest" });
     },
     [bed.rows, rowId, placed, toolFor],
+  );
+  /** Another row of the list; a tool in hand goes on with it. */
+  const takeRow = useCallback(
+    (id: string) => {
+      const row = bed.rows.find((one) => one.id === id);
+      if (placing && row) toolFor(placing.kind, row, placed[row.taxonId]?.taxon ?? null);
+      else setRowId(id);
+    },
+    [bed.rows, placing, placed, toolFor],
   );
   const addHit = useCallback(
     (hit: PlantHit) => {
@@ -181,8 +195,8 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
     },
     [actions, ground],
   );
-  const onView = useCallback((next: SheetView) => {
-    viewNow.current = next;
+  const onView = useCallback((view: SheetView, widthPx: number, heightPx: number) => {
+    viewNow.current = { view, widthPx, heightPx };
   }, []);
 
   const layerProps = { bed, edges, snapFt, send, say };
@@ -278,7 +292,7 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
           </div>
           <div className="drawing-side">
             {mode === "outline" ? (
-              <OutlinePanel {...layerProps} view={viewNow.current} widthPx={0} heightPx={0} />
+              <OutlinePanel {...layerProps} {...viewNow.current} />
             ) : (
               <>
                 {placing ? (
@@ -294,7 +308,7 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
                   />
                 ) : null}
                 {!placing && chosen.length ? <ChosenPanel chosen={chosen} figures={figures} corner={corner} actions={actions} /> : null}
-                <ListPanel jobId={job.id} rows={view.rows} rowId={rowId} setRowId={setRowId} tool={placing?.kind ?? null} take={take} add={addHit} />
+                <ListPanel jobId={job.id} rows={view.rows} rowId={rowId} setRowId={takeRow} tool={placing?.kind ?? null} take={take} add={addHit} />
                 <DrawingPanels {...panelProps} />
               </>
             )}

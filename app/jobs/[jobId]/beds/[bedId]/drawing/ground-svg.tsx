@@ -1,4 +1,4 @@
-import { memo } from "react";
+import { memo, useRef } from "react";
 import type { KeepClear } from "@/lib/ground/border";
 import { curveLength } from "@/lib/ground/curve";
 import type { Standpoint } from "@/lib/ground/layout-sites";
@@ -7,7 +7,7 @@ import type { Outline } from "@/lib/ground/outline";
 import { type PlanOutline, planCurves } from "@/lib/ground/plan-outline";
 import { BorderEdge, BorderPatterns, BorderWords } from "./border-marks";
 import { outlineTurn, planPath } from "./plan-path";
-import { ftOfPx, pxOfFt, type SheetView } from "./sheet-view";
+import { ANCHOR_REACH_PX, ftOfPx, pxOfFt, type SheetView, viewAnchor } from "./sheet-view";
 import { ThingMark } from "./thing-mark";
 
 export type GroundProps = {
@@ -22,13 +22,14 @@ export type GroundProps = {
   readonly name: string;
 };
 
-/** Lines of the grid in the view, every so many feet. */
+/** Lines of the grid in the view and a little beyond, every so many feet. */
 function gridPath(view: SheetView, widthPx: number, heightPx: number, stepFt: number): string {
-  const [lowX, highY] = ftOfPx(view, [0, 0]);
-  const [highX, lowY] = ftOfPx(view, [widthPx, heightPx]);
+  const reach = ANCHOR_REACH_PX;
+  const [lowX, highY] = ftOfPx(view, [-reach, -reach]);
+  const [highX, lowY] = ftOfPx(view, [widthPx + reach, heightPx + reach]);
   let d = "";
-  for (let x = Math.ceil(lowX / stepFt) * stepFt; x <= highX; x += stepFt) d += `M${pxOfFt(view, [x, 0])[0].toFixed(1)} 0V${heightPx}`;
-  for (let y = Math.ceil(lowY / stepFt) * stepFt; y <= highY; y += stepFt) d += `M0 ${pxOfFt(view, [0, y])[1].toFixed(1)}H${widthPx}`;
+  for (let x = Math.ceil(lowX / stepFt) * stepFt; x <= highX; x += stepFt) d += `M${pxOfFt(view, [x, 0])[0].toFixed(1)} ${-reach}V${heightPx + reach}`;
+  for (let y = Math.ceil(lowY / stepFt) * stepFt; y <= highY; y += stepFt) d += `M${-reach} ${pxOfFt(view, [0, y])[1].toFixed(1)}H${widthPx + reach}`;
   return d;
 }
 
@@ -113,8 +114,8 @@ function OverAll({ outline, view }: Pick<GroundProps, "outline" | "view">) {
   );
 }
 
-/** The ground of a bed in plan: grid, outline with real curves, what its edges border, what to keep clear of, where it is looked at from, and its scale. */
-export const GroundSvg = memo(function GroundSvg({ edges, outline, things, standpoint, view, widthPx, heightPx, name }: GroundProps) {
+/** Everything of the ground that moves with it, at one view. */
+const GroundMarks = memo(function GroundMarks({ edges, outline, things, standpoint, view, widthPx, heightPx, name }: GroundProps) {
   const bed = planPath(view, edges);
   const turn = outlineTurn(outline);
   const curves = planCurves(edges);
@@ -123,7 +124,7 @@ export const GroundSvg = memo(function GroundSvg({ edges, outline, things, stand
     return curve ? [{ id: `edge-${index}`, border, curve, lengthPx: curveLength(curve) * view.pxPerFt }] : [];
   });
   return (
-    <svg className="ground" width={widthPx} height={heightPx} viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden="true" focusable="false">
+    <>
       <defs>
         <BorderPatterns name={name} />
         <clipPath id={`${name}-outside`}>
@@ -149,7 +150,24 @@ export const GroundSvg = memo(function GroundSvg({ edges, outline, things, stand
       ))}
       <OverAll outline={outline} view={view} />
       <Eyes standpoint={standpoint} outline={outline} view={view} />
+    </>
+  );
+});
+
+/**
+ * The ground of a bed in plan: grid, outline with real curves, what its edges border, what to keep clear of, where it is looked at from, and its scale.
+ * A view pushed about only pushes what is drawn; it is drawn anew where it was pushed far, or zoomed.
+ */
+export function GroundSvg({ view, widthPx, heightPx, ...ground }: GroundProps) {
+  const before = useRef<SheetView | null>(null);
+  const { anchor, pushPx } = viewAnchor(view, before.current);
+  before.current = anchor;
+  return (
+    <svg className="ground" width={widthPx} height={heightPx} viewBox={`0 0 ${widthPx} ${heightPx}`} aria-hidden="true" focusable="false">
+      <g transform={`translate(${pushPx[0]} ${pushPx[1]})`}>
+        <GroundMarks {...ground} view={anchor} widthPx={widthPx} heightPx={heightPx} />
+      </g>
       <ScaleBar view={view} widthPx={widthPx} heightPx={heightPx} />
     </svg>
   );
-});
+}

@@ -7,6 +7,7 @@ import { type PlanOutline, planCurves } from "@/lib/ground/plan-outline";
 import { driftOutline, groupPoints, groupsRepeated } from "@/lib/ground/plant-group";
 import type { Grid } from "@/lib/ground/spacing";
 import type { Figure, PlanStand } from "./plan-figure";
+import type { PlanKey } from "./plan-keys";
 
 export const PLACING_KINDS = ["single", "group", "row", "repeat", "drift", "fill"] as const;
 export type PlacingKind = (typeof PLACING_KINDS)[number];
@@ -153,4 +154,18 @@ function limited(groups: Point[][]): Point[][] {
 export function placingByArea(placing: Placing, ground: PlacingGround): { readonly expected: number; readonly differ: number } | null {
   if (placing.kind !== "fill" || placing.ground !== "bed" || !(placing.spacingFt > 0.05)) return null;
   return { expected: fillExpected(ground.outline, placing.spacingFt, placing.grid), differ: fillEdgeEffect(ground.outline, placing.spacingFt, placing.grid) };
+}
+
+/** The tool after a key that moves, turns or lengthens it; null for other keys. A tool without a line does not turn. */
+export function placingKeyed(placing: Placing, key: PlanKey): Placing | null {
+  switch (key.type) {
+    case "arrow":
+      return placingMoved(placing, key.by);
+    case "turn":
+      return placingHasLine(placing) ? placingTurned(placing, placingLengthFt(placing), placingAngle(placing) + key.degrees) : placing;
+    case "lengthen":
+      return placingHasLine(placing) ? placingTurned(placing, Math.max(0.5, placingLengthFt(placing) + key.step * placing.spacingFt), placingAngle(placing)) : placing;
+    default:
+      return null;
+  }
 }

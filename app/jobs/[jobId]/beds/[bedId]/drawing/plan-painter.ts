@@ -3,7 +3,7 @@ import type { Crowding } from "@/lib/ground/crowding";
 import { barrierNearest, type GroundPlan } from "@/lib/ground/ground-plan";
 import type { Outline, Point } from "@/lib/ground/outline";
 import type { PlanStand } from "./plan-figure";
-import { pxOfFt, type SheetView } from "./sheet-view";
+import { ANCHOR_REACH_PX, pxOfFt, type SheetView, viewAnchor } from "./sheet-view";
 import { type SpriteCache, spriteCache } from "./sprite-cache";
 
 export type PlanColors = { readonly ink: string; readonly paper: string; readonly soft: string; readonly accent: string; readonly alert: string };
@@ -19,6 +19,8 @@ export type PlanScene = {
   readonly colors: PlanColors;
   /** Plants that are held and move on their own. */
   readonly lifted: ReadonlySet<string> | null;
+  readonly crowding: readonly Crowding[];
+  readonly plan: GroundPlan;
 };
 
 /** What may change with every frame. */
@@ -32,8 +34,8 @@ export type PlanMotion = {
   readonly line: readonly Point[] | null;
   readonly handles: readonly Point[];
   readonly band: readonly [Point, Point] | null;
+  /** Of what is held. */
   readonly crowding: readonly Crowding[];
-  readonly plan: GroundPlan;
 };
 
 const NO_IDS: ReadonlySet<string> = new Set();
@@ -104,10 +106,15 @@ function standsPaint(context: CanvasRenderingContext2D, sprites: SpriteCache, sc
 }
 
 /** The lens in which two crowns meet, or the way from a plant to what it crowds. */
-function crowdingPaint(context: CanvasRenderingContext2D, { view, colors }: PlanScene, motion: PlanMotion, where: ReadonlyMap<string, { at: Point; radiusFt: number }>): void {
+function crowdingPaint(
+  context: CanvasRenderingContext2D,
+  { view, colors, plan }: PlanScene,
+  crowding: readonly Crowding[],
+  where: ReadonlyMap<string, { at: Point; radiusFt: number }>,
+): void {
   context.strokeStyle = colors.alert;
   context.fillStyle = colors.alert;
-  for (const one of motion.crowding) {
+  for (const one of crowding) {
     context.beginPath();
     if (one.kind === "pair") {
       const [a, b] = one.ids.map((id) => where.get(id));
@@ -131,7 +138,7 @@ function crowdingPaint(context: CanvasRenderingContext2D, { view, colors }: Plan
         }
     } else {
       const plant = where.get(one.id);
-      const barrier = motion.plan.barriers[one.barrier];
+      const barrier = plan.barriers[one.barrier];
       if (!plant || !barrier) continue;
       const near = pxOfFt(view, barrierNearest(plant.at, barrier).at);
       const [x, y] = pxOfFt(view, plant.at);
@@ -196,78 +203,97 @@ function holdPaint(context: CanvasRenderingContext2D, scene: PlanScene, motion: 
 
 export type PlanPainter = { readonly paint: (canvas: HTMLCanvasElement, scene: PlanScene, motion: PlanMotion) => void };
 
+type Where = ReadonlyMap<string, { at: Point; radiusFt: number }>;
+
+function whereOf(stands: readonly PlanStand[], lifted: ReadonlySet<string>, by: Point): Where {
+  return new Map(
+    stands.map(({ plant, figure }) => [plant.id, { at: lifted.has(plant.id) ? ([plant.at[0] + by[0], plant.at[1] + by[1]] as Point) : plant.at, radiusFt: figure.radiusFt }]),
+  );
+}
+
+function choicePaint(context: CanvasRenderingContext2D, { view, colors }: PlanScene, motion: PlanMotion, where: Where): void {
+  context.strokeStyle = colors.accent;
+  context.lineWidth = 2;
+  context.beginPath();
+  for (const id of motion.chosen) {
+    const stand = where.get(id);
+    if (stand) ring(context, pxOfFt(view, stand.at), Math.max(5, stand.radiusFt * view.pxPerFt + 2));
+  }
+  context.stroke();
+  const active = motion.active === null ? undefined : where.get(motion.active);
+  if (!active) return;
+  context.beginPath();
+  context.setLineDash([3, 3]);
+  context.lineWidth = 1.5;
+  ring(context, pxOfFt(view, active.at), Math.max(8, active.radiusFt * view.pxPerFt + 6));
+  context.stroke();
+  context.setLineDash([]);
+}
+
+/** The scene as its bitmap shows it: at the view's anchor, reaching a little beyond the window. */
+function sceneAnchored(scene: PlanScene, anchor: SheetView): PlanScene {
+  const view = { pxPerFt: anchor.pxPerFt, originPx: [anchor.originPx[0] + ANCHOR_REACH_PX, anchor.originPx[1] + ANCHOR_REACH_PX] as const };
+  return { ...scene, view, widthPx: scene.widthPx + 2 * ANCHOR_REACH_PX, heightPx: scene.heightPx + 2 * ANCHOR_REACH_PX };
+}
+
+function scenesAlike(a: PlanScene, b: PlanScene): boolean {
+  const views = a.view.pxPerFt === b.view.pxPerFt && a.view.originPx[0] === b.view.originPx[0] && a.view.originPx[1] === b.view.originPx[1];
+  const sizes = a.widthPx === b.widthPx && a.heightPx === b.heightPx && a.ratio === b.ratio;
+  return views && sizes && a.stands === b.stands && a.lifted === b.lifted && a.colors === b.colors && a.crowding === b.crowding && a.plan === b.plan;
+}
+
+function canvasSized(canvas: HTMLCanvasElement, { widthPx, heightPx, ratio }: PlanScene): void {
+  const [width, height] = [Math.round(widthPx * ratio), Math.round(heightPx * ratio)];
+  if (canvas.width !== width || canvas.height !== height) [canvas.width, canvas.height] = [width, height];
+}
+
+/** A canvas' pen on a clean sheet whose unit is a pixel of the page. */
+function contextClean(canvas: HTMLCanvasElement, scene: PlanScene): CanvasRenderingContext2D | null {
+  canvasSized(canvas, scene);
+  const context = canvas.getContext("2d");
+  if (!context) return null;
+  context.setTransform(1, 0, 0, 1, 0, 0);
+  context.globalAlpha = 1;
+  context.clearRect(0, 0, canvas.width, canvas.height);
+  context.setTransform(scene.ratio, 0, 0, scene.ratio, 0, 0);
+  return context;
+}
+
 /** A painter with its own bitmaps. */
 export function planPainter(): PlanPainter {
   const sprites = spriteCache();
   const rest = document.createElement("canvas");
   let resting: PlanScene | null = null;
-  const sized = (canvas: HTMLCanvasElement, { widthPx, heightPx, ratio }: PlanScene) => {
-    const [width, height] = [Math.round(widthPx * ratio), Math.round(heightPx * ratio)];
-    if (canvas.width !== width || canvas.height !== height) [canvas.width, canvas.height] = [width, height];
-  };
-  const rests = (scene: PlanScene) =>
-    resting !== null &&
-    resting.view === scene.view &&
-    resting.stands === scene.stands &&
-    resting.lifted === scene.lifted &&
-    resting.colors === scene.colors &&
-    resting.widthPx === scene.widthPx &&
-    resting.heightPx === scene.heightPx &&
-    resting.ratio === scene.ratio;
+  let anchorBefore: SheetView | null = null;
   return {
     paint: (canvas, scene, motion) => {
-      const { ratio, view, colors } = scene;
       const lifted = scene.lifted ?? NO_IDS;
-      if (!rests(scene)) {
-        sized(rest, scene);
-        const context = rest.getContext("2d");
-        if (!context) return;
-        context.setTransform(1, 0, 0, 1, 0, 0);
-        context.clearRect(0, 0, rest.width, rest.height);
-        context.setTransform(ratio, 0, 0, ratio, 0, 0);
-        standsPaint(context, sprites, scene, lifted.size ? scene.stands.filter(({ plant }) => !lifted.has(plant.id)) : scene.stands, [0, 0]);
-        resting = scene;
+      const { anchor, pushPx } = viewAnchor(scene.view, anchorBefore);
+      anchorBefore = anchor;
+      const anchored = sceneAnchored(scene, anchor);
+      if (!resting || !scenesAlike(resting, anchored)) {
+        const still = contextClean(rest, anchored);
+        if (!still) return;
+        standsPaint(still, sprites, anchored, lifted.size ? scene.stands.filter(({ plant }) => !lifted.has(plant.id)) : scene.stands, [0, 0]);
+        crowdingPaint(still, anchored, scene.crowding, whereOf(scene.stands, NO_IDS, [0, 0]));
+        resting = anchored;
       }
-      sized(canvas, scene);
-      const context = canvas.getContext("2d");
+      const context = contextClean(canvas, scene);
       if (!context) return;
-      context.setTransform(1, 0, 0, 1, 0, 0);
-      context.globalAlpha = 1;
-      context.clearRect(0, 0, canvas.width, canvas.height);
-      context.drawImage(rest, 0, 0);
-      context.setTransform(ratio, 0, 0, ratio, 0, 0);
-      const held = lifted.size ? scene.stands.filter(({ plant }) => lifted.has(plant.id)) : [];
-      standsPaint(context, sprites, scene, held, motion.by);
-      const where = new Map(
-        scene.stands.map(({ plant, figure }) => [
-          plant.id,
-          { at: lifted.has(plant.id) ? ([plant.at[0] + motion.by[0], plant.at[1] + motion.by[1]] as Point) : plant.at, radiusFt: figure.radiusFt },
-        ]),
-      );
-      crowdingPaint(context, scene, motion, where);
-      context.strokeStyle = colors.accent;
-      context.lineWidth = 2;
-      context.beginPath();
-      for (const id of motion.chosen) {
-        const stand = where.get(id);
-        if (stand) ring(context, pxOfFt(view, stand.at), Math.max(5, stand.radiusFt * view.pxPerFt + 2));
+      context.drawImage(rest, pushPx[0] - ANCHOR_REACH_PX, pushPx[1] - ANCHOR_REACH_PX, anchored.widthPx, anchored.heightPx);
+      if (lifted.size) {
+        const held = scene.stands.filter(({ plant }) => lifted.has(plant.id));
+        standsPaint(context, sprites, scene, held, motion.by);
       }
-      context.stroke();
-      const active = motion.active === null ? undefined : where.get(motion.active);
-      if (active) {
-        context.beginPath();
-        context.setLineDash([3, 3]);
-        context.lineWidth = 1.5;
-        ring(context, pxOfFt(view, active.at), Math.max(8, active.radiusFt * view.pxPerFt + 6));
-        context.stroke();
-        context.setLineDash([]);
-      }
+      const where = whereOf(scene.stands, lifted, motion.by);
+      crowdingPaint(context, scene, motion.crowding, where);
+      choicePaint(context, scene, motion, where);
       if (motion.preview.length) {
         standsPaint(context, sprites, scene, motion.preview, [0, 0]);
-        context.strokeStyle = colors.accent;
+        context.strokeStyle = scene.colors.accent;
         context.lineWidth = 1.4;
         context.beginPath();
-        for (const { plant, figure } of motion.preview) ring(context, pxOfFt(view, plant.at), Math.max(3, figure.radiusFt * view.pxPerFt));
+        for (const { plant, figure } of motion.preview) ring(context, pxOfFt(scene.view, plant.at), Math.max(3, figure.radiusFt * scene.view.pxPerFt));
         context.stroke();
       }
       holdPaint(context, scene, motion);

@@ -1,5 +1,5 @@
 // The drawn edges of a bed as SVG path text in pixels of a view: straight lines, true arcs and Béziers.
-import { type Curve, curveArc, curveLength, curvePointAt } from "@/lib/ground/curve";
+import { type Curve, curveArc, curvePointAt } from "@/lib/ground/curve";
 import type { Outline, Point } from "@/lib/ground/outline";
 import { type PlanOutline, planCurves } from "@/lib/ground/plan-outline";
 import { pxOfFt, type SheetView } from "./sheet-view";
@@ -28,14 +28,6 @@ export function planPath(view: SheetView, plan: PlanOutline): string {
 
 export function linePath(view: SheetView, points: readonly Point[], closed = false): string {
   return points.length ? `M${points.map((point) => at(view, point)).join("L")}${closed ? "Z" : ""}` : "";
-}
-
-/** Places along the stretch of an edge between two distances (feet) from its first corner. */
-export function curveStretch(curve: Curve, fromFt: number, toFt: number): Point[] {
-  const length = curveLength(curve);
-  if (length <= 0) return [];
-  const pieces = curve.shape.kind === "straight" ? 1 : 12;
-  return Array.from({ length: pieces + 1 }, (_, i) => curvePointAt(curve, Math.min(1, (fromFt + (i / pieces) * (toFt - fromFt)) / length)));
 }
 
 /** The middle of an edge in pixels, the screen angle (degrees) at which words along it stand upright, and the unit step (pixels) to its right and outer side. */

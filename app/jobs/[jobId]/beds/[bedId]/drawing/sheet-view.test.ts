@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { ftOfPx, pxOfFt, viewOfAll, viewZoomed } from "./sheet-view";
+import { ANCHOR_REACH_PX, ftOfPx, pxOfFt, viewAnchor, viewOfAll, viewZoomed } from "./sheet-view";
 
 const view = { pxPerFt: 12, originPx: [100, 300] } as const;
 
@@ -25,4 +25,15 @@ it("zooms about the pixel pointed at", () => {
   const after = ftOfPx(viewZoomed(view, [250, 90], 1.7), [250, 90]);
   expect(after[0]).toBeCloseTo(before[0]);
   expect(after[1]).toBeCloseTo(before[1]);
+});
+it("keeps its anchor while it is pushed about near it, and takes a new one when pushed far or zoomed", () => {
+  const first = viewAnchor(view, null);
+  expect(first).toEqual({ anchor: view, pushPx: [0, 0] });
+  const near = viewAnchor({ pxPerFt: 12, originPx: [140.4, 280] }, first.anchor);
+  expect(near.anchor).toBe(view);
+  expect(near.pushPx).toEqual([40, -20]);
+  const far = { pxPerFt: 12, originPx: [100 + ANCHOR_REACH_PX + 1, 300] } as const;
+  expect(viewAnchor(far, near.anchor)).toEqual({ anchor: far, pushPx: [0, 0] });
+  const zoomed = { ...view, pxPerFt: 13 };
+  expect(viewAnchor(zoomed, view).anchor).toBe(zoomed);
 });

@@ -27,3 +27,15 @@ export function viewZoomed(view: SheetView, atPx: readonly [number, number], fac
   const pxPerFt = Math.min(400, Math.max(0.5, view.pxPerFt * factor));
   return { pxPerFt, originPx: [atPx[0] - x * pxPerFt, atPx[1] + y * pxPerFt] };
 }
+
+/** Pixels beyond the window that a sheet laid down at an anchor reaches, so that it can be pushed about without being drawn anew. */
+export const ANCHOR_REACH_PX = 160;
+
+/** Where the sheet was drawn, and how far it is pushed from there, in whole pixels: the anchor before as long as it reaches, else the view itself. */
+export function viewAnchor(view: SheetView, before: SheetView | null): { readonly anchor: SheetView; readonly pushPx: readonly [number, number] } {
+  if (before && before.pxPerFt === view.pxPerFt) {
+    const push = [view.originPx[0] - before.originPx[0], view.originPx[1] - before.originPx[1]] as const;
+    if (Math.max(Math.abs(push[0]), Math.abs(push[1])) <= ANCHOR_REACH_PX) return { anchor: before, pushPx: [Math.round(push[0]), Math.round(push[1])] };
+  }
+  return { anchor: view, pushPx: [0, 0] };
+}

@@ -11,10 +11,13 @@ import type { OutlineEdit } from "./use-outline-edit";
 
 const START_WORDS: Readonly<Record<PlanStart, string>> = { rectangle: "rectangle", "L-shape": "L-shape", kidney: "kidney (curved)" };
 
-/** A new outline put where the old one lies: its lower left corner stays. */
+/** To the quarter inch, as a tape is read. */
+const taped = (feet: number) => Math.round(feet * 48) / 48;
+
+/** A new outline that begins at 0, 0 put where the old one lies: at its lower left corner, to the hundredth of a foot so that nothing drifts. */
 export function planLaidOver(next: PlanOutline, old: PlanOutline): PlanOutline {
-  const [from, to] = [planBounds(next)?.low, planBounds(old)?.low];
-  return from && to ? planShifted(next, [to[0] - from[0], to[1] - from[1]]) : next;
+  const low = planBounds(old)?.low ?? [0, 0];
+  return planShifted(next, [Math.round(low[0] * 100) / 100, Math.round(low[1] * 100) / 100]);
 }
 
 /** Begins the outline anew from a simple shape of a given length and width. */
@@ -22,7 +25,7 @@ export function StartOver({ edit }: { edit: OutlineEdit }) {
   const { low, high } = planBounds(edit.plan) ?? { low: [0, 0], high: [0, 0] };
   const [start, setStart] = useState<PlanStart>("rectangle");
   const [typed, setTyped] = useState<{ lengthFt: number; widthFt: number } | null>(null);
-  const { lengthFt, widthFt } = typed ?? { lengthFt: Math.max(1, high[0] - low[0]), widthFt: Math.max(1, high[1] - low[1]) };
+  const { lengthFt, widthFt } = typed ?? { lengthFt: Math.max(1, taped(high[0] - low[0])), widthFt: Math.max(1, taped(high[1] - low[1])) };
   return (
     <details className="outline-section">
       <summary>Start over from a shape</summary>

@@ -92,7 +92,7 @@ export function DensityPanel({ bedView, path }: PanelProps) {
                 <dd>
                   <svg viewBox="0 0 100 6" className="density-scale" aria-hidden="true" preserveAspectRatio="none">
                     <rect className="density-whole" width="100" height="6" />
-                    <rect className="density-share" width={Math.min(100, 10 * density.raw)} height="6" />
+                    <rect className="density-share" width={Math.round(100 * Math.min(100, 10 * density.raw)) / 100} height="6" />
                     <line className="density-five" x1="50" x2="50" y1="0" y2="6" />
                   </svg>
                 </dd>

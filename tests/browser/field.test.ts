@@ -175,6 +175,14 @@ describe("a job that is sold", () => {
     await redbud.filter({ hasText: "1 pulled" }).waitFor();
     await signal(phone).filter({ hasText: "All is with the office" }).waitFor();
     await screenshot(phone, "field-sold");
+    // A tag's code opens its line.
+    const id = await office.evaluate(async (path) => {
+      const list = (await (await fetch(path)).json()) as { stops: { lines: { lineId: string; taxon: { botanical: string } }[] }[] };
+      return list.stops.flatMap((stop) => stop.lines).find((one) => one.taxon.botanical.startsWith("Syringa"))?.lineId ?? "";
+    }, `${jobPath}/pull/field/data`);
+    await phone.goto("about:blank");
+    await phone.goto(`${field()}#${encodeURIComponent(id)}`);
+    await phone.getByRole("dialog").filter({ hasText: "Palibin" }).waitFor();
     await office.goto(`${server.url}/nursery/changes`);
     await office
       .getByText(/Cercis canadensis/)

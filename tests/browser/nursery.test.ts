@@ -99,7 +99,7 @@ describe("the firm's stock", () => {
     // Leaving the field asks once more; that must not pass as a second, knowing count.
     await onHand(page).press("Tab");
     await page.getByText(/Changed in another window meanwhile \(11 on hand there\)/).waitFor();
-    expect(await onHand(page).inputValue()).toBe("11");
+    await soon(() => onHand(page).inputValue()).toBe("11");
     await page.reload();
     expect(await onHand(page).inputValue()).toBe("11");
     await keep(page, "On hand of Hydrangea", "12");

@@ -91,7 +91,7 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
   useEffect(() => {
     if (restored.current) return;
     restored.current = true;
-    const kept = keptDraft(stored.id);
+    const kept = keptDraft(stored.id, stored.bed);
     if (!kept) return;
     send({ type: "replace", bed: kept.bed });
     if (kept.base !== stored.version) markStale(stored);

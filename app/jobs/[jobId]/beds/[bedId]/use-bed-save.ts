@@ -4,6 +4,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Bed } from "@/lib/ground/bed";
 import type { StoredBed } from "@/lib/server/beds";
 import { bedSaveAction } from "./actions";
+import { valueSame } from "./value-same";
 
 export type SaveState =
   | { readonly kind: "saved"; readonly at: string }
@@ -18,11 +19,17 @@ const RETRY_MS = 4000;
 type Kept = { readonly base: number; readonly bed: Bed };
 const storageKey = (id: string) => `twelvemonth:bed:${id}`;
 
-/** An edit that never reached the server (the browser was closed, the server was down), kept by this browser. */
-export function keptDraft(id: string): Kept | null {
+/** An edit that never reached the server (the browser was closed, the server was down), kept by this browser; nothing when the server has the very same bed. */
+export function keptDraft(id: string, stored: Bed): Kept | null {
   try {
     const text = localStorage.getItem(storageKey(id));
-    return text ? (JSON.parse(text) as Kept) : null;
+    const kept = text ? (JSON.parse(text) as Kept) : null;
+    // The page was left while the save was on its way, and the save arrived.
+    if (kept && valueSame(kept.bed, stored)) {
+      localStorage.removeItem(storageKey(id));
+      return null;
+    }
+    return kept;
   } catch {
     return null; // storage is off, or holds something of another version: then there is no draft
   }

@@ -72,6 +72,19 @@ export function FieldPull({ jobId }: { jobId: string }) {
   const list = useMemo(() => (snapshot ? fieldList(snapshot, queue) : null), [snapshot, queue]);
   const shown = list?.stops.flatMap(({ lines }) => lines).find(({ line }) => line.lineId === openId) ?? null;
   useEffect(() => void pageKept(), []);
+  // The code on a tag names its line.
+  const isThere = snapshot !== null;
+  useEffect(() => {
+    if (!isThere) return;
+    const named = () => setOpenId(location.hash ? decodeURIComponent(location.hash.slice(1)) : null);
+    named();
+    window.addEventListener("hashchange", named);
+    return () => window.removeEventListener("hashchange", named);
+  }, [isThere]);
+  const closeLine = () => {
+    setOpenId(null);
+    if (location.hash) history.replaceState(null, "", location.pathname);
+  };
   return (
     <main id="main" className="field-sheet">
       <header className="field-head">
@@ -127,7 +140,7 @@ export function FieldPull({ jobId }: { jobId: string }) {
           </p>
         </footer>
       ) : null}
-      {shown && snapshot ? <FieldDialog shown={shown} pickable={snapshot.pickable} record={record} close={() => setOpenId(null)} /> : null}
+      {shown && snapshot ? <FieldDialog shown={shown} pickable={snapshot.pickable} record={record} close={closeLine} /> : null}
     </main>
   );
 }

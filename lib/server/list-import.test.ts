@@ -16,7 +16,7 @@ let supplierId = "";
 beforeAll(async () => {
   copy = databaseCopy();
   process.env.DATABASE_URL = copy.url;
-  const answer = await supplierSave(null, 0, { name: "Hillside growers", minimumCents: 50_000, multiple: 5, leadDays: 10 });
+  const answer = await supplierSave(null, 0, { name: "Invented growers A", minimumCents: 50_000, multiple: 5, leadDays: 10 });
   if (answer.kind !== "saved") throw new Error(JSON.stringify(answer));
   supplierId = answer.supplier.id;
 });
@@ -51,11 +51,11 @@ async function accepted(csv: string, fileName?: string) {
 describe("a supplier", () => {
   it("is refused without a name or under a name that is taken, with the field", async () => {
     expect(await supplierSave(null, 0, { name: " " })).toMatchObject({ kind: "fault", field: "name" });
-    expect(await supplierSave(null, 0, { name: "hillside GROWERS" })).toMatchObject({ kind: "fault", field: "name" });
+    expect(await supplierSave(null, 0, { name: "invented GROWERS a" })).toMatchObject({ kind: "fault", field: "name" });
     expect(await supplierSave(null, 0, { name: "x", multiple: 0 })).toMatchObject({ kind: "fault", field: "multiple" });
   });
   it("is changed only over the version that was read", async () => {
-    expect(await supplierSave(supplierId, 1, { name: "Hillside growers", contact: "Ada, gate 2" })).toMatchObject({ kind: "saved", supplier: { version: 2 } });
+    expect(await supplierSave(supplierId, 1, { name: "Invented growers A", contact: "Ada, gate 2" })).toMatchObject({ kind: "saved", supplier: { version: 2 } });
     expect(await supplierSave(supplierId, 1, { name: "Hillside" })).toMatchObject({ kind: "stale", theirs: { contact: "Ada, gate 2" } });
   });
 });
@@ -105,7 +105,7 @@ describe("a list", () => {
   });
 
   it("knows a learned name at once, also on another supplier's list", async () => {
-    const other = await supplierSave(null, 0, { name: "River growers" });
+    const other = await supplierSave(null, 0, { name: "Invented growers C" });
     if (other.kind !== "saved") throw new Error("not saved");
     const told: ImportProgress[] = [];
     await importStart(
@@ -184,11 +184,11 @@ describe("a list", () => {
 
 describe("a supplier whose plants are promised", () => {
   it("is not deleted; released, it is, and comes back with its lots", async () => {
-    expect(await supplierDelete(supplierId)).toBe("Hillside growers cannot be deleted: 5 plants to Library court promised from its lots. Release them in the job first.");
+    expect(await supplierDelete(supplierId)).toBe("Invented growers A cannot be deleted: 5 plants to Library court promised from its lots. Release them in the job first.");
     await database().reservation.updateMany({ data: { open: 0 } });
     expect(await supplierDelete(supplierId)).toBeNull();
     expect(await supplierFind(supplierId)).toBeNull();
     await supplierRestore(supplierId);
-    expect(await supplierFind(supplierId)).toMatchObject({ name: "Hillside growers" });
+    expect(await supplierFind(supplierId)).toMatchObject({ name: "Invented growers A" });
   });
 });

@@ -68,6 +68,12 @@ describe("what comes from the field", () => {
     expect(await lot()).toMatchObject({ quantity: 9, reserved: 5 });
     expect(await reservation()).toMatchObject({ open: 5, pulled: 1 });
   });
+  it("brings a lot back that was deleted after its last plants were pulled, when some are put back", async () => {
+    await pullEventsReceive(jobId, [event({ quantity: 6 })]);
+    await database().lot.update({ where: { id: `lot${made}` }, data: { deletedAt: new Date() } });
+    await pullEventsReceive(jobId, [event({ quantity: -2, knew: 1 })]);
+    expect(await lot()).toMatchObject({ quantity: 6, reserved: 2, deletedAt: null });
+  });
   it("keeps both of two phones' work and marks the one that did not know of the other", async () => {
     await pullEventsReceive(jobId, [event({ quantity: 4 })]);
     expect(await pullEventsReceive(jobId, [event({ quantity: 2, who: "Ben" })])).toMatchObject({ added: 1, conflicts: 1 });

@@ -33,7 +33,12 @@ export async function stockAfterEvent(tx: Transaction, jobId: string, event: Sto
     lot.reserved - quantity <= lot.quantity - leaves;
   if (!fits) return false;
   await tx.reservation.update({ where: { id: lineId }, data: { open: { decrement: quantity }, ...(move.pulled ? { pulled: { increment: quantity } } : {}) } });
-  const changed = await tx.lot.update({ where: { id: lot.id }, data: { quantity: { decrement: leaves }, reserved: { decrement: quantity }, version: { increment: 1 } } });
+  // Plants put back bring a lot back that was deleted meanwhile.
+  const back = quantity < 0 ? { deletedAt: null } : {};
+  const changed = await tx.lot.update({
+    where: { id: lot.id },
+    data: { quantity: { decrement: leaves }, reserved: { decrement: quantity }, version: { increment: 1 }, ...back },
+  });
   await tx.lotEvent.create({
     data: {
       id: newId(),

@@ -12,7 +12,7 @@ let jobUrl: string;
 beforeAll(async () => {
   server = await startServer({ demo: true });
   process.env.DATABASE_URL = server.database;
-  await database().supplier.create({ data: { id: "valley", name: "Valley Growers", contact: "555-0101", minimumCents: 50_000, multiple: 5, leadDays: 14 } });
+  await database().supplier.create({ data: { id: "valley", name: "Invented Growers B", contact: "555-0101", minimumCents: 50_000, multiple: 5, leadDays: 14 } });
   const job = await database().job.findFirst({ where: { demo: true } });
   jobUrl = `${server.url}/jobs/${job?.id}`;
   browser = await openBrowser();
@@ -129,7 +129,7 @@ describe("the purchase list", () => {
     await page.getByText(/^Nothing to buy yet\./).waitFor();
     await page.getByRole("button", { name: /^Put Salvia/ }).click();
     await told()
-      .getByText(/3 plants of Salvia.*put on the order to Valley Growers/)
+      .getByText(/3 plants of Salvia.*put on the order to Invented Growers B/)
       .waitFor();
     const order = page.locator("section.order");
     await order.getByText("2 more than wanted").waitFor();

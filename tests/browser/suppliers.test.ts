@@ -45,13 +45,13 @@ describe("suppliers", () => {
     await page.getByRole("link", { name: "Suppliers" }).click();
     await page.getByText(/^No suppliers yet\./).waitFor();
     await expectAccessible(page);
-    await page.getByLabel("Name", { exact: true }).fill("Hillside growers");
+    await page.getByLabel("Name", { exact: true }).fill("Invented growers A");
     await page.getByLabel("Least order $").fill("lots");
     await page.getByRole("button", { name: "Add the supplier" }).click();
     await page.getByText("An amount such as 500.").waitFor();
     await page.getByLabel("Least order $").fill("500");
     await page.getByRole("button", { name: "Add the supplier" }).click();
-    await page.getByRole("heading", { level: 1, name: "Hillside growers" }).waitFor();
+    await page.getByRole("heading", { level: 1, name: "Invented growers A" }).waitFor();
     await page.getByText(/^Nothing on offer yet\./).waitFor();
     await expectAccessible(page);
   });
@@ -133,7 +133,7 @@ describe("suppliers", () => {
     const other = await openPage(browser, options);
     await other.goto(`${server.url}/nursery/suppliers`);
     await expectAccessible(other);
-    await other.getByRole("link", { name: "Hillside growers", exact: true }).click();
+    await other.getByRole("link", { name: "Invented growers A", exact: true }).click();
     await other.getByRole("heading", { name: "On offer" }).waitFor();
     await expectAccessible(other);
     await screenshot(other, `suppliers-${name}`);
@@ -145,9 +145,9 @@ describe("suppliers", () => {
   });
 
   it("are deleted, and brought back with their lots", async () => {
-    await page.getByRole("button", { name: "Delete Hillside growers" }).click();
-    await page.getByText("Hillside growers deleted, with its lots.").waitFor();
+    await page.getByRole("button", { name: "Delete Invented growers A" }).click();
+    await page.getByText("Invented growers A deleted, with its lots.").waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
-    await page.getByRole("link", { name: "Hillside growers", exact: true }).waitFor();
+    await page.getByRole("link", { name: "Invented growers A", exact: true }).waitFor();
   });
 });

@@ -4,7 +4,7 @@ import { type Lot, lotFree } from "../nursery/lot";
 import { sizeFromText } from "../nursery/size-read";
 import type { JobRules, PromisedPlants, StockGroup } from "./stock-group";
 import { planMoney } from "./stock-money";
-import { planPicks, planReleases, stockPlan } from "./stock-plan";
+import { OWN_FIRST, planPicks, planReleases, stockPlan } from "./stock-plan";
 
 const RULES: JobRules = { plantingOn: "2027-04-15", stepsAllowed: 0 };
 function lot(id: string, onHand: number, { own = true, cents = 1000 as number | null, size = "#3", taxonId = "a", reserved = 0, readyFrom = null as string | null } = {}): Lot {
@@ -51,6 +51,29 @@ describe("the plan of a job's plants", () => {
     expect(proposedText(result)).toEqual(["own 3"]);
     expect(planPicks(result, null)).toEqual([{ lotId: "own", bedId: "b", rowId: "r", quantity: 3, steps: 0 }]);
     expect(planReleases(result, null)).toEqual([]);
+  });
+
+  it("offers own plants first where a group comes whole from elsewhere, and takes them with the rest bought when that is chosen", () => {
+    const lots = [lot("own", 4), lot("bought", 30, { own: false })];
+    const offered = plan([group("r", 6)], lots);
+    expect(proposedText(offered)).toEqual(["bought 6"]);
+    expect(offered.groups[0]?.ownFirst).toEqual({ own: 4, rest: 2 });
+    const chosen = plan([group("r", 6)], lots, { chosen: { "b:r": OWN_FIRST } });
+    expect(proposedText(chosen)).toEqual(["own 4, bought 2"]);
+    expect(chosen.groups[0]).toMatchObject({ short: 0, ownFirst: null, chosenLotId: OWN_FIRST });
+  });
+
+  it("shares own plants among groups that want them first, and offers none that another group takes", () => {
+    const lots = [lot("own", 4), lot("bought", 30, { own: false })];
+    const both = plan([group("r", 3), group("s", 3)], lots, { chosen: { "b:r": OWN_FIRST, "b:s": OWN_FIRST } });
+    expect(proposedText(both)).toEqual(["own 3", "own 1, bought 2"]);
+    const taken = plan([group("r", 4), group("s", 6)], lots);
+    expect(proposedText(taken)).toEqual(["own 4", "bought 6"]);
+    expect(taken.groups[1]?.ownFirst).toBeNull();
+  });
+
+  it("lets a choice of own plants go where there are none", () => {
+    expect(plan([group("r", 6)], [lot("bought", 30, { own: false })], { chosen: { "b:r": OWN_FIRST } }).groups[0]).toMatchObject({ chosenLotId: null, short: 0 });
   });
 
   it("gives back the surplus of a row that wants fewer now, suppliers' plants first", () => {

@@ -28,6 +28,13 @@ const bed = async (name: string) => {
   return page.locator(".findings li").allTextContents();
 };
 
+/** Renews a picture of the README from a screenshot, when it is asked for. */
+function pictureRenewed(shot: string, name: string): void {
+  if (!process.env.UPDATE_SCREENS) return;
+  mkdirSync(path.join(ROOT, "public/screens"), { recursive: true });
+  copyFileSync(path.join(ROOT, `test-results/screens/${shot}.png`), path.join(ROOT, `public/screens/${name}.png`));
+}
+
 describe("the demo job", () => {
   it("has a bed that is bare in winter", async () => {
     const found = await bed("Entrance bed");
@@ -35,10 +42,22 @@ describe("the demo job", () => {
     await expectAccessible(page);
     await page.locator(".recharts-surface").first().waitFor();
     await screenshot(page, "demo-entrance");
-    if (process.env.UPDATE_SCREENS) {
-      mkdirSync(path.join(ROOT, "public/screens"), { recursive: true });
-      copyFileSync(path.join(ROOT, "test-results/screens/demo-entrance.png"), path.join(ROOT, "public/screens/bed.png"));
-    }
+    pictureRenewed("demo-entrance", "bed");
+  });
+  it("has that bed drawn to scale, with every plant in its place", async () => {
+    await page.goto(`${page.url()}/drawing`);
+    await page.getByText(/55 of 55 plants placed/).waitFor();
+    // The symbols are painted on a canvas: it is not blank.
+    const painted = () =>
+      page.evaluate(() => {
+        const canvas = document.querySelector("canvas");
+        const pixels = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
+        return pixels ? pixels.some((value, i) => i % 4 === 3 && value > 0) : false;
+      });
+    await expect.poll(painted).toBe(true);
+    await page.screenshot({ path: path.join(ROOT, "test-results/screens/demo-drawing.png") });
+    pictureRenewed("demo-drawing", "drawing");
+    await page.goBack();
   });
   it("has a bed that is overplanted", async () => {
     const found = await bed("Walk bed");

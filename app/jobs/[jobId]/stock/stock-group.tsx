@@ -4,6 +4,7 @@ import Link from "next/link";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { centsText, plantsText, stepsText } from "@/lib/pulls/count-words";
 import type { PurchaseSupplier } from "@/lib/pulls/purchase-list";
+import { OWN_FIRST } from "@/lib/pulls/stock-plan";
 import { stockReleaseAction, stockReserveAction } from "./actions";
 import { ShortBuy } from "./short-buy";
 import type { ViewGroup, ViewHeld, ViewLine, ViewOther } from "./stock-view";
@@ -77,12 +78,19 @@ function differenceText({ moreCents, centsEach }: ViewOther): string {
   return moreCents > 0 ? `${centsText(moreCents)} more` : `${centsText(-moreCents)} less`;
 }
 
+/** What other ways there are for a group, in a few words. */
+function otherWaysText({ others, ownFirst }: ViewGroup): string {
+  const lots = others.length ? `${count(others.length)} other ${others.length === 1 ? "lot" : "lots"}` : "";
+  return [lots, ownFirst ? "own plants first" : ""].filter(Boolean).join(", or ") || "Chosen by hand";
+}
+
 /** One row of a bed: what is promised, what is proposed, what else could serve it, what is short. */
 export function StockGroupRows({ jobId, bedName, group, chosen, suppliers, busy, act }: Props) {
-  const { key, held, proposed, others, short, taxonName, releases } = group;
+  const { key, held, proposed, others, ownFirst, short, taxonName, releases } = group;
   const name = `${taxonName}, ${bedName}`;
   const isDone = !proposed.length && !short && !releases;
-  const extra = (short > 0 ? 1 : 0) + (others.length > 0 || group.chosenLotId ? 1 : 0);
+  const otherWays = others.length > 0 || ownFirst !== null || group.chosenLotId !== null;
+  const extra = (short > 0 ? 1 : 0) + (otherWays ? 1 : 0);
   const span = Math.max(1, held.length + proposed.length + extra);
   const head = (
     <>
@@ -130,7 +138,7 @@ export function StockGroupRows({ jobId, bedName, group, chosen, suppliers, busy,
         <LotCell line={line} />
         <MoneyCells line={line} />
         <td className="act small">
-          <span className="soft">{line.lotId === group.chosenLotId ? "chosen" : "proposed"}</span>{" "}
+          <span className="soft">{group.chosenLotId !== null ? "chosen" : "proposed"}</span>{" "}
           {i === 0 ? (
             <button type="button" className="plain screen-only" disabled={busy} aria-label={`${releases ? "Put right" : "Reserve"} ${name}`} onClick={reserve}>
               {releases ? "Put right" : "Reserve"}
@@ -146,15 +154,26 @@ export function StockGroupRows({ jobId, bedName, group, chosen, suppliers, busy,
           </td>,
         ]
       : []),
-    ...(others.length > 0 || group.chosenLotId
+    ...(otherWays
       ? [
           <td key="others" colSpan={5} className="others-cell screen-only">
             <details>
               <summary className="small">
-                {others.length ? `${count(others.length)} other ${others.length === 1 ? "lot" : "lots"}` : "Chosen by hand"}
+                {otherWaysText(group)}
                 <span className="visually-hidden"> for {name}</span>
               </summary>
               <ul className="others">
+                {ownFirst ? (
+                  <li>
+                    <span>
+                      Own plants first <span className="common">{count(ownFirst.own)} of ours</span>
+                    </span>
+                    <span className="number">{plantsText(ownFirst.rest)} from elsewhere</span>
+                    <Link className="button" href={choiceAddress(jobId, chosen, key, OWN_FIRST)} replace scroll={false} aria-label={`Take own plants first for ${name}`}>
+                      Take these
+                    </Link>
+                  </li>
+                ) : null}
                 {others.map((other) => (
                   <li key={other.lotId}>
                     <span>
@@ -175,7 +194,7 @@ export function StockGroupRows({ jobId, bedName, group, chosen, suppliers, busy,
                 ))}
                 {group.chosenLotId ? (
                   <li>
-                    <span>The lot above was chosen by hand.</span>
+                    <span>{group.chosenLotId === OWN_FIRST ? "Own plants first: chosen by hand." : "The lot above was chosen by hand."}</span>
                     <span />
                     <Link className="button" href={choiceAddress(jobId, chosen, key, null)} replace scroll={false} aria-label={`Back to the proposal for ${name}`}>
                       Back to the proposal

@@ -35,6 +35,7 @@ export type ViewGroup = {
   readonly held: readonly ViewHeld[];
   readonly proposed: readonly ViewLine[];
   readonly others: readonly ViewOther[];
+  readonly ownFirst: GroupPlan["ownFirst"];
   readonly chosenLotId: string | null;
   readonly short: number;
   readonly why: string;
@@ -75,7 +76,7 @@ function viewHeld({ promised, steps, release, why }: HeldPlants, centsEach: numb
 }
 
 function viewGroup(own: GroupPlan, plan: StockPlan, prices: ReadonlyMap<string, number | null>, taxa: ReadonlyMap<string, PullTaxon>): ViewGroup {
-  const { group, held, proposed, others, remaining, chosenLotId, short, why } = own;
+  const { group, held, proposed, others, remaining, ownFirst, chosenLotId, short, why } = own;
   const { key, letter, taxonId, taxonName, sizeText, wanted, received } = group;
   return {
     key,
@@ -92,6 +93,7 @@ function viewGroup(own: GroupPlan, plan: StockPlan, prices: ReadonlyMap<string, 
       free: lotFree(lot),
       moreCents: moreCentsEach === null ? null : moreCentsEach * remaining,
     })),
+    ownFirst,
     chosenLotId,
     short,
     why,

@@ -37,7 +37,7 @@ export type SheetShown = {
 export type ChangeShown = { readonly lotId: string; readonly name: string; readonly size: string; readonly words: string };
 export type ChangeGroups = {
   readonly first: boolean;
-  readonly counts: Readonly<Record<"added" | "gone" | "more" | "fewer" | "dearer" | "cheaper" | "same", number>>;
+  readonly counts: Readonly<Record<"added" | "gone" | "more" | "fewer" | "dearer" | "cheaper" | "same" | "kept", number>>;
   /** Promises the list cannot keep, every one of them with the job. */
   readonly tooFew: readonly ChangeShown[];
   /** Some of each, the biggest change first. */
@@ -225,6 +225,7 @@ export async function importChange(id: string): Promise<ChangeGroups | null> {
       dearer: dearer.length,
       cheaper: cheaper.length,
       same: change.kept.length - touched.size,
+      kept: change.kept.length,
     },
     tooFew: change.tooFew.map(({ lot, offered }) => ({
       lotId: lot.id,

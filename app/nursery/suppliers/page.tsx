@@ -3,6 +3,7 @@ import Link from "next/link";
 import { TitleBlock } from "@/app/parts/title-block";
 import { supplierDeleted, supplierList } from "@/lib/server/suppliers";
 import { today } from "@/lib/server/today";
+import { DayText } from "../lot-dates";
 import { DeletedSupplier } from "./deleted-supplier";
 import { SupplierForm } from "./supplier-form";
 import "../nursery.css";
@@ -64,7 +65,15 @@ export default async function SuppliersPage({ searchParams }: Props) {
                 <td className="number" data-label="Promised">
                   {number(promised)}
                 </td>
-                <td data-label="Last list">{list ? `${list.at.slice(0, 10)}, ${number(list.lines)} lines` : "none yet"}</td>
+                <td data-label="Last list">
+                  {list ? (
+                    <>
+                      <DayText at={list.at} />, {number(list.lines)} {list.lines === 1 ? "line" : "lines"}
+                    </>
+                  ) : (
+                    "none yet"
+                  )}
+                </td>
                 <td data-label="Terms" className="small">
                   {[
                     minimumCents ? `from $${number(minimumCents / 100)}` : "",

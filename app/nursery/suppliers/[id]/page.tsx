@@ -9,6 +9,7 @@ import { supplierFind, supplierList, supplierLots } from "@/lib/server/suppliers
 import { taxaHeld } from "@/lib/server/taxa";
 import { today } from "@/lib/server/today";
 import { unmatchedNames } from "@/lib/server/unmatched-lines";
+import { dateText } from "../../lot-dates";
 import { SupplierForm } from "../supplier-form";
 import { SupplierDelete } from "./supplier-delete";
 import { Unmatched } from "./unmatched";
@@ -29,6 +30,7 @@ export default async function SupplierPage({ params, searchParams }: Props) {
   if (!supplier) notFound();
   const [held, all, who, unmatched, taxa] = await Promise.all([supplierLots(id, find, Number(asked) || 1), supplierList(), whoNow(), unmatchedNames(id), taxaHeld()]);
   const sums = all.find((one) => one.id === id);
+  const now = today();
   const address = (page: number) => `/nursery/suppliers/${id}?${new URLSearchParams({ ...(find ? { q: find } : {}), page: String(page) })}`;
   return (
     <main id="main" className="sheet nursery suppliers">
@@ -96,7 +98,7 @@ export default async function SupplierPage({ params, searchParams }: Props) {
                     <td data-label="Each" className="number">
                       {lot.priceCents === null ? "—" : `$${(lot.priceCents / 100).toFixed(2)}`}
                     </td>
-                    <td data-label="Ready">{lot.readyFrom ?? "now"}</td>
+                    <td data-label="Ready">{lot.readyFrom === null || lot.readyFrom <= now.iso ? "now" : dateText(lot.readyFrom)}</td>
                     <td data-label="Remarks" className="small">
                       {[lot.code, lot.remarks].filter(Boolean).join("; ") || "—"}
                     </td>
@@ -128,8 +130,8 @@ export default async function SupplierPage({ params, searchParams }: Props) {
           ["Lots", number(sums?.lots ?? 0)],
           ["Plants offered", number(sums?.plants ?? 0)],
           ["Promised", number(sums?.promised ?? 0)],
-          ["Last list", sums?.list ? sums.list.at.slice(0, 10) : "none yet"],
-          ["Date", today().text],
+          ["Last list", sums?.list ? dateText(today(new Date(sums.list.at)).iso) : "none yet"],
+          ["Date", now.text],
         ]}
       />
     </main>

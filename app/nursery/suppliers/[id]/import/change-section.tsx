@@ -17,7 +17,9 @@ export function ChangeSection({ change }: { change: ChangeGroups }) {
     return (
       <section aria-labelledby="change">
         <h2 id="change">What it brings</h2>
-        <p>The first list of this supplier: {number(counts.added)} lots.</p>
+        <p>
+          The first list of this supplier: {number(counts.added)} {counts.added === 1 ? "lot" : "lots"}.
+        </p>
       </section>
     );
   return (
@@ -34,6 +36,12 @@ export function ChangeSection({ change }: { change: ChangeGroups }) {
             ))}
           </ul>
         </div>
+      ) : null}
+      {counts.gone > counts.kept ? (
+        <p className="notice alert">
+          {counts.kept ? `Only ${number(counts.kept)} of the ${number(counts.gone + counts.kept)} lots of the last list are` : "None of the lots of the last list is"} on this one:
+          accepting it takes {number(counts.gone)} off offer. Accept it only if it is the supplier’s whole list and the columns below are right.
+        </p>
       ) : null}
       <p>
         {KINDS.map(([kind, label]) => `${label.toLowerCase()} ${number(counts[kind])}`).join(", ")}, unchanged {number(counts.same)}.

@@ -104,8 +104,8 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
       <section aria-labelledby="accepted" className="import-done">
         <h2 id="accepted">The list is taken over</h2>
         <p role="status">
-          {number(result.added)} lots added, {number(result.updated)} changed, {number(result.gone)} gone.{" "}
-          {result.unmatched ? `${number(result.unmatched)} lines without a plant are kept on the supplier’s page. ` : ""}
+          {number(result.added)} {result.added === 1 ? "lot" : "lots"} added, {number(result.updated)} changed, {number(result.gone)} gone.{" "}
+          {result.unmatched ? `${number(result.unmatched)} ${result.unmatched === 1 ? "line without a plant is" : "lines without a plant are"} kept on the supplier’s page. ` : ""}
           {result.learned ? `${number(result.learned)} ${result.learned === 1 ? "name" : "names"} learned for next time.` : ""}
         </p>
         {result.tooFew.length ? (
@@ -147,8 +147,8 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
       {shown ? (
         <div aria-busy={busy}>
           <p className="import-words">
-            <b>{shown.fileName}</b>: {number(shown.lines)} lines, of these {number(shown.groups.sure.lines)} with a sure name, {number(shown.groups.confirm.lines)} to confirm,{" "}
-            {number(shown.groups.none.lines)} without a plant. {shown.notes.join(" ")} Nothing is written yet.
+            <b>{shown.fileName}</b>: {number(shown.lines)} {shown.lines === 1 ? "line" : "lines"}, of these {number(shown.groups.sure.lines)} with a sure name,{" "}
+            {number(shown.groups.confirm.lines)} to confirm, {number(shown.groups.none.lines)} without a plant. {shown.notes.join(" ")} Nothing is written yet.
           </p>
           <div className="row import-acts screen-only">
             <button type="button" className="button primary" onClick={accept} disabled={accepting || busy}>

@@ -62,6 +62,11 @@ export default async function NurseryPage({ searchParams }: Props) {
           <Link className="button" href="/nursery/trucks">
             Trucks
           </Link>
+          {totals.lots ? (
+            <Link className="button" href={nurseryAddress({ ...query, page: 1 }, "/nursery/sheet")}>
+              Stock sheet
+            </Link>
+          ) : null}
         </div>
       </div>
       <LotTable
@@ -78,6 +83,11 @@ export default async function NurseryPage({ searchParams }: Props) {
         {totals.lots ? <LotFilters query={query} blocks={blocks} words={foundWords(held, query)} /> : null}
         <Pages label="Pages of lots" query={query} page={page} pages={pages} />
       </LotTable>
+      {pages > 1 ? (
+        <p className="small lots-print-note">
+          Page {page} of {pages} of the lots. The stock sheet prints all of them.
+        </p>
+      ) : null}
       <Pages label="Pages of lots, below them" query={query} page={page} pages={pages} />
       <WhoField who={who} />
       <TitleBlock

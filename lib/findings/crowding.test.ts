@@ -9,7 +9,7 @@ import { planFromOutline } from "../ground/plan-outline";
 import { REFERENCE_YEAR } from "../place/reference";
 import type { Taxon } from "../plants/taxon";
 import { taxonSeason } from "../season/taxon-season";
-import { crowding, lines } from "./crowding";
+import { crowding, lines, outside, thorns } from "./crowding";
 import type { CheckContext, CheckedRow } from "./finding";
 
 const site: Bed["site"] = { light: "sun", moisture: "average", ph: 6.5, salt: "none", deer: "none", faces: "" };
@@ -117,5 +117,39 @@ describe("lines and corners on the drawing", () => {
     expect(lines.look(context({ a: shrub }, [], corner, things))).toHaveLength(3);
     expect(words.join(" ")).toMatch(/811.*utility.*local ordinance goes before/);
     expect(lines.look(context({ a: shrub }, [["a", 8, 2]]))).toEqual([]);
+  });
+});
+
+describe("thorns by a walk", () => {
+  const thorny = testTaxon({ name: "Testa spinosa", flags: ["thorns"] });
+  const near: readonly Stand[] = [
+    ["a", 10, 9],
+    ["a", 20, 8],
+    ["b", 30, 9],
+  ];
+  it("are told with their distance and whose figure it is, thornless plants are not", () => {
+    const found = thorns.look(context({ a: thorny, b: shrub }, near, { what: "walk" }));
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ severity: "consider", plant: "Testa spinosa" });
+    expect(found[0]?.message).toMatch(/2 plants on the drawing stand within 10 ft of the walk, the nearest at 3 ft\. Ogden UT .*the local code decides/);
+  });
+  it("are no matter far off, by another border, or without a drawing", () => {
+    expect(thorns.look(context({ a: thorny }, [["a", 10, 1]], { what: "walk" }))).toEqual([]);
+    expect(thorns.look(context({ a: thorny }, near, { what: "lawn" }))).toEqual([]);
+    expect(thorns.look({ ...context({ a: thorny }, near, { what: "walk" }), drawn: null })).toEqual([]);
+  });
+});
+
+describe("plants outside the bed", () => {
+  it("are counted by row; those inside and on the edge are not", () => {
+    const found = outside.look(
+      context({ a: shrub, b: other }, [
+        ["a", 50, 6],
+        ["a", 5, 6],
+        ["a", 5, -1],
+        ["b", 0, 6],
+      ]),
+    );
+    expect(found.map(({ plant, message }) => `${plant} ${message}`)).toEqual(["Testa prima has 2 plants outside the bed on the drawing. Move them in, or take them out."]);
   });
 });

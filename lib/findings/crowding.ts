@@ -1,5 +1,7 @@
 import { type CrowdingGroup, crowdingGroups } from "../ground/crowding-group";
+import { barrierNearest } from "../ground/ground-plan";
 import { lengthText } from "../ground/length";
+import { pointInOutline } from "../ground/outline";
 import { taxonStratum } from "../ground/stratum";
 import { type Check, type CheckContext, type CheckedRow, rowFinding, SEVERITIES, type Severity } from "./finding";
 import { spacing } from "./spacing";
@@ -78,4 +80,43 @@ export const lines: Check = {
       said.push("The bed lies at a street corner: the sight triangle of the local ordinance goes before the figures on the drawing; ask for it before planting.");
     return said.map((words) => ({ severity: "note" as const, rowId: null, plant: null, message: words, remedy: null }));
   },
+};
+
+/** Thorny plants from a public walk (Ogden UT code); stated as one city's figure, the local code goes before. */
+export const THORNS_FROM_WALK_FT = 10;
+
+/** Thorny plants of the drawing near a walk that the bed borders. */
+export const thorns: Check = {
+  id: "thorns",
+  look: ({ drawn, rows }) => {
+    const walks = drawn?.plan.barriers.filter((barrier) => barrier.kind === "edge" && barrier.border.what === "walk") ?? [];
+    if (!drawn || walks.length === 0) return [];
+    return rows.flatMap((r) => {
+      if (r.row.existing || !r.taxon.flags.includes("thorns")) return [];
+      const away = drawn.plants.filter(({ key }) => key === r.row.id).map(({ at }) => Math.min(...walks.map((walk) => barrierNearest(at, walk).awayFt)));
+      const near = away.filter((feet) => feet < THORNS_FROM_WALK_FT);
+      if (near.length === 0) return [];
+      const stand = `${plantsText(near.length)} on the drawing ${near.length === 1 ? "stands" : "stand"}`;
+      const rule = `Ogden UT asks for ${THORNS_FROM_WALK_FT} ft from public walks; the local code decides`;
+      return [
+        rowFinding(
+          r,
+          "consider",
+          `is thorny, and ${stand} within ${THORNS_FROM_WALK_FT} ft of the walk, ${near.length === 1 ? "at" : "the nearest at"} ${lengthText(Math.min(...near))}. ${rule}. Set it back or take a plant without thorns.`,
+        ),
+      ];
+    });
+  },
+};
+
+/** Plants left outside the bed when its outline was drawn anew: they are counted and pulled, but cover nothing of it. */
+export const outside: Check = {
+  id: "outside",
+  look: ({ drawn, rows }) =>
+    rows.flatMap((r) => {
+      const out = drawn?.plants.filter(({ key, at }) => key === r.row.id && !pointInOutline(at, drawn.plan.outline)).length ?? 0;
+      if (out === 0 || r.row.existing) return [];
+      const them = out === 1 ? "it" : "them";
+      return [rowFinding(r, "fix", `has ${plantsText(out)} outside the bed on the drawing. Move ${them} in, or take ${them} out.`)];
+    }),
 };

@@ -1,7 +1,7 @@
 // The list of checks, in the order they are shown. A new check is one file and one line here.
 import { bare } from "./bare";
 import { fallDig, hazards, legality, partner } from "./cautions";
-import { crowding, lines } from "./crowding";
+import { crowding, lines, outside, thorns } from "./crowding";
 import { density } from "./density";
 import { type Check, type CheckContext, type Finding, SEVERITIES } from "./finding";
 import { hardiness } from "./hardiness";
@@ -23,6 +23,7 @@ export const CHECKS: readonly Check[] = [
   deer,
   spacing,
   crowding,
+  outside,
   density,
   bare,
   oneSeason,
@@ -30,6 +31,7 @@ export const CHECKS: readonly Check[] = [
   partner,
   fallDig,
   hazards,
+  thorns,
   lines,
 ];
 

@@ -57,7 +57,7 @@ function sizePlain(text: string): string {
     .replace(/(\d)(cm|mm|m)\b/g, "$1 $2")
     .replace(/\s+/g, " ")
     .trim()
-    .replace(/\b(\d+) ft\.? (\d*\.?\d+) in\b/g, (_, feet: string, inches: string) => `${Number(feet) + Number(inches) / 12} ft`);
+    .replace(/(?<!\d ?- ?)\b(\d+) ft\.? (\d*\.?\d+) in\b/g, (_, feet: string, inches: string) => `${Number(feet) + Number(inches) / 12} ft`);
 }
 
 /** Takes one pattern out of the text that is still unread. */
@@ -186,6 +186,10 @@ export function nurserySizeFromText(text: string, kind?: Kind): NurserySize {
   const small = open?.inInches && open.span[1] <= CALIPER_MAX_IN ? open.span : null;
   const dug = root === "ball" || root === "bare root";
   const openIsCaliper = small !== null && !caliper && (kind === "tree" || (kind === undefined && dug));
+  // Beside a caliper the other length is the height, whichever comes first: 2" 10-12' or 10-12' 2".
+  const isTree = kind === "tree" || (kind === undefined && dug);
+  const second = openIsCaliper || (isTree && open !== null && small === null && !caliper) ? lengthTaken(reader) : null;
+  const secondIsCaliper = second?.inInches === true && second.span[1] <= CALIPER_MAX_IN && !openIsCaliper;
   const openIsPot = small !== null && kindIsHerbaceous(kind) && (root === "unknown" || root === "container");
   if (openIsPot && !container) container = potContainer(small[1]);
   if (!container && root === "unknown" && reader.take(/\b(?:cont|container|pot|potted)\b\.?/)) root = "container";
@@ -194,8 +198,8 @@ export function nurserySizeFromText(text: string, kind?: Kind): NurserySize {
     root,
     containerClass: container?.class ?? null,
     containerGal: container?.gal ?? null,
-    caliperIn: caliper ?? (openIsCaliper ? small : null),
-    heightIn: labelled ?? (openIsCaliper || openIsPot ? null : (open?.span ?? null)),
+    caliperIn: caliper ?? (openIsCaliper ? small : secondIsCaliper ? (second?.span ?? null) : null),
+    heightIn: labelled ?? (openIsPot ? null : openIsCaliper ? (second?.span ?? null) : (open?.span ?? null)),
     heightSaid: labelled !== null,
     spreadIn: spread,
     bulbCm: bulb,

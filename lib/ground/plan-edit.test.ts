@@ -42,7 +42,8 @@ const windowsOf = (plan: PlanOutline, edge: number) => {
   return border?.what === "house wall" ? border.windows : [];
 };
 
-const coordinate = fc.double({ min: -60, max: 60, noNaN: true });
+/** To a hundredth of a foot, an eighth of an inch: what a drawing holds. */
+const coordinate = fc.integer({ min: -6000, max: 6000 }).map((hundredths) => hundredths / 100);
 const point = fc.tuple(coordinate, coordinate);
 const windows = fc.array(fc.tuple(fc.double({ min: 0, max: 40, noNaN: true }), fc.double({ min: 0.5, max: 8, noNaN: true })), { maxLength: 3 });
 const border = fc.oneof(
@@ -103,7 +104,9 @@ describe("a typed length", () => {
         fc.pre(lengthOf(edges, edge) > 0.1);
         const set = planEdgeLengthSet(edges, edge, lengthFt);
         expect(Math.abs(lengthOf(set, edge) / lengthFt - 1)).toBeLessThan(1e-9);
-        for (const [i, { from }] of edges.entries()) if (i !== edgeEnd(edges, edge)) expect(set[i]?.from).toEqual(from);
+        // Of a rectangle two corners go along; it is tested below.
+        const moving = edges.length === 4 ? [edgeEnd(edges, edge), edgeEnd(edges, edgeEnd(edges, edge))] : [edgeEnd(edges, edge)];
+        for (const [i, { from }] of edges.entries()) if (!moving.includes(i)) expect(set[i]?.from).toEqual(from);
         expect(allWindowsLieOnTheirEdges(set)).toBe(true);
       }),
     );
@@ -112,6 +115,18 @@ describe("a typed length", () => {
     const set = planEdgeLengthSet(square, 0, 12.5);
     expect(set[1]?.from).toEqual([12.5, 0]);
     expect(planEdgeLengthSet(set, 3, 8)[0]?.from).toEqual([0, 2]);
+  });
+  it("leaves a rectangle a rectangle, whichever side was typed, and other fours as they are", () => {
+    const long = planEdgeLengthSet(square, 0, 300);
+    expect(long.map(({ from }) => from)).toEqual([
+      [0, 0],
+      [300, 0],
+      [300, 10],
+      [0, 10],
+    ]);
+    expect(planArea(planEdgeLengthSet(long, 3, 4))).toBeCloseTo(1200, 9);
+    const skew = planCornerMoved(square, 2, [25, 12]);
+    expect(planEdgeLengthSet(skew, 0, 30)[2]?.from).toEqual([25, 12]);
   });
   it("of nothing, or of an edge that has no length, changes nothing", () => {
     expect(planEdgeLengthSet(square, 0, 0)).toBe(square);

@@ -84,8 +84,15 @@ export function planCornerMoved(plan: PlanOutline, corner: number, to: Point): P
   return windowsHeld(edgesReplaced(plan, changed), [before, corner]);
 }
 
+/** Whether opposite sides of a four-cornered plan run alike, by their corners: within a thousandth of a foot. */
+function cornersParallel(plan: PlanOutline): boolean {
+  const [a, b, c, d] = plan.map(({ from }) => from);
+  return plan.length === 4 && !!a && !!b && !!c && !!d && Math.hypot(a[0] - b[0] + c[0] - d[0], a[1] - b[1] + c[1] - d[1]) < 1e-3;
+}
+
 /**
  * An edge made so long: it is scaled about its first corner, so that its end moves along its direction and curves keep their likeness.
+ * A rectangle stays one: the edge after it goes along whole, and the opposite edge becomes as long.
  * The same plan where the edge has no length to scale or the length is not more than zero.
  */
 export function planEdgeLengthSet(plan: PlanOutline, edge: number, lengthFt: number): PlanOutline {
@@ -94,7 +101,11 @@ export function planEdgeLengthSet(plan: PlanOutline, edge: number, lengthFt: num
   if (!curve || now < NO_LENGTH_FT || !(lengthFt > 0)) return plan;
   const scale = lengthFt / now;
   const scaled = (point: Point) => between(curve.from, point, scale);
-  const moved = planCornerMoved(plan, edgeEnd(plan, edge), scaled(curve.to));
+  const end = edgeEnd(plan, edge);
+  const ended = planCornerMoved(plan, end, scaled(curve.to));
+  const after = edgeEnd(plan, end);
+  const along = plan[after]?.from;
+  const moved = along && cornersParallel(plan) ? planCornerMoved(ended, after, plus(along, minus(scaled(curve.to), curve.to))) : ended;
   const held = moved[edge];
   if (!held || curve.shape.kind !== "cubic") return moved;
   const shape: CurveShape = { kind: "cubic", control1: scaled(curve.shape.control1), control2: scaled(curve.shape.control2) };

@@ -9,10 +9,11 @@ import type { ColumnMap } from "./list-columns";
 import { type ListLine, type ListRead, type ListSheet, listRead } from "./list-read";
 import type { PriceBreak } from "./lot";
 import { type NameEndings, nameEndings } from "./name-endings";
-import { pricesJoined } from "./price-read";
+import { priceSplit, pricesJoined } from "./price-read";
 import { type LineQuantity, quantityFromText, readyInText } from "./quantity-read";
+import { type QuotedEpithets, quotedEpithets } from "./quoted-epithet";
 import { type ShortIndex, shortIndex, shortReadings } from "./short-name";
-import { type LineSize, sizeFromText } from "./size-read";
+import { type LineSize, rootAdded, sizeFromText } from "./size-read";
 import { sizeSplit } from "./size-split";
 
 /** What matching needs of a taxon; a Taxon satisfies it. */
@@ -58,6 +59,8 @@ export function nameKey(written: string): string {
 }
 
 const CANDIDATES = 3;
+/** Share of a genus that must be of one kind for the genus to tell it. */
+const KIND_SHARE = 0.8;
 /** A doubtful reading of the name as a whole beats the shorthand reading only from here on. */
 const WHOLE_NAME_MIN = 0.9;
 
@@ -96,6 +99,22 @@ export function namesAuthored(names: readonly string[]): boolean {
 /** The name without its authors. */
 function authorsCleared(text: string): string {
   return text.replace(AUTHORED, (_, species: string) => `${species} `).trim();
+}
+
+/** The kind of nearly all plants of a genus, where there is one: what a size means when the plant itself is not known. */
+function genusKinds(index: PlantIndex<ListedPlant>): ReadonlyMap<string, Kind> {
+  const counts = new Map<string, Map<Kind, number>>();
+  for (const { taxon } of index.plants) {
+    const own = counts.get(taxon.genus.toLowerCase()) ?? new Map<Kind, number>();
+    counts.set(taxon.genus.toLowerCase(), own.set(taxon.kind, (own.get(taxon.kind) ?? 0) + 1));
+  }
+  return new Map(
+    [...counts].flatMap(([genus, own]) => {
+      const all = [...own.values()].reduce((sum, count) => sum + count, 0);
+      const most = [...own].find(([, count]) => count >= all * KIND_SHARE);
+      return most ? [[genus, most[0]] as const] : [];
+    }),
+  );
 }
 
 export type LineMatcher = {
@@ -150,6 +169,8 @@ export function lineMatcher<T extends ListedPlant>(
   const byId = new Map(index.plants.map(({ taxon }) => [taxon.id, taxon]));
   let short: ShortIndex<T> | null = null;
   let endings: NameEndings | null = null;
+  let quoted: QuotedEpithets | null = null;
+  const kinds = genusKinds(index);
   const read = new Map<string, NameReading>();
 
   function textRead(text: string): { best: Reading | null; others: string[] } {
@@ -181,12 +202,28 @@ export function lineMatcher<T extends ListedPlant>(
     return isSpecies && other && other.botanical === own.botanical && (other.cultivar !== null || other.tradeDesignation !== null) && common ? common : botanical;
   }
 
+  /** What the cultivar in quotes settles, where the name as a whole is doubtful or says another plant of the genus; null where it settles nothing. */
+  function quotedRead(text: string, best: Reading | null, others: readonly string[]): Reading | null {
+    quoted ??= quotedEpithets(index.plants.map(({ taxon }) => taxon));
+    const id = quoted.plant(text) ?? (best?.sure ? null : quoted.plantBehind(text));
+    const sure = (taxonId: string): Reading => ({ taxonId, sure: true, fallback: false, confidence: 1 });
+    if (id !== null) return best?.sure && byId.get(best.taxonId)?.genus !== byId.get(id)?.genus ? null : sure(id);
+    // Two letters behind a cultivar that stand for no word of a name are a line's or a patent holder's.
+    const [, rest = ""] = /^(.*\S\s+\S+)\s+[A-Z]{2}$/.exec(text) ?? [];
+    if (best?.sure || others.length > 0 || rest === "") return null;
+    const cut = textRead(rest).best;
+    const plant = cut?.sure ? byId.get(cut.taxonId) : undefined;
+    return cut && plant && (plant.cultivar !== null || plant.tradeDesignation !== null) ? cut : null;
+  }
+
   function fresh(name: string, common: string, section: string): NameReading {
     const known = learned.get(nameKey(name));
     if (known !== undefined && byId.has(known)) return { taxonId: known, sure: true, candidates: [] };
     const cleared = labelsCleared(name);
     const text = authored || AUTHOR_MARK.test(cleared) ? authorsCleared(cleared) : cleared;
     let { best, others } = textRead(text);
+    const told = quotedRead(text, best, others);
+    if (told) best = told;
     const called = common ? textRead(labelsCleared(common)).best : null;
     if (best?.sure) best = moreTold(best, called);
     else if (called?.sure && (!best || best.fallback || best.taxonId === called.taxonId) && !best?.fallback) best = called;
@@ -207,9 +244,9 @@ export function lineMatcher<T extends ListedPlant>(
       }
     }
     if (best?.sure) return { taxonId: best.taxonId, sure: true, candidates: [] };
-    const told = [...new Set([...(best ? [best.taxonId] : []), ...others])];
-    const searched = told.length < CANDIDATES ? searchPlants(index, text, CANDIDATES).map(({ taxon }) => taxon.id) : [];
-    const candidates = [...new Set([...told, ...searched])].slice(0, CANDIDATES);
+    const offered = [...new Set([...(best ? [best.taxonId] : []), ...others])];
+    const searched = offered.length < CANDIDATES ? searchPlants(index, text, CANDIDATES).map(({ taxon }) => taxon.id) : [];
+    const candidates = [...new Set([...offered, ...searched])].slice(0, CANDIDATES);
     return { taxonId: best && !best.fallback ? best.taxonId : null, sure: false, candidates };
   }
 
@@ -223,12 +260,16 @@ export function lineMatcher<T extends ListedPlant>(
   }
 
   function lineMatch(line: ListLine): MatchedLine {
-    const own = sizeSplit(line.name);
-    const written = own.name || line.name;
+    const priced = priceSplit(line.name);
+    const own = sizeSplit(priced.rest);
+    const written = own.name || priced.rest;
     const reading = nameRead(written, line.common, line.section);
-    const kind = byId.get(reading.taxonId ?? reading.candidates[0] ?? "")?.kind;
-    const sizeText = [line.sizeText, own.name ? own.sizeText : ""].filter(Boolean).join(" ");
-    const price = pricesJoined(line.prices);
+    const genusKind = (text: string): Kind | undefined => kinds.get(/\p{L}{3,}/u.exec(text)?.[0].toLowerCase() ?? "");
+    const plant = byId.get(reading.taxonId ?? "");
+    const kind = plant?.kind ?? genusKind(written) ?? genusKind(line.section) ?? byId.get(reading.candidates[0] ?? "")?.kind;
+    const said = [line.sizeText, own.name ? own.sizeText : ""].filter(Boolean).join(" ");
+    const sizeText = rootAdded(said, line.rootText, kind);
+    const price = pricesJoined(line.prices.length === 0 && priced.priceText !== "" ? [{ from: null, text: priced.priceText }] : line.prices);
     const quantity = quantityFromText(line.quantityText);
     const remarks = [...line.remarks, ...(line.grade ? [line.grade] : []), ...[quantity.note, price.note].filter(Boolean), ...(quantity.unit ? [`by the ${quantity.unit}`] : [])];
     return {

@@ -65,7 +65,7 @@ const WORDINGS: readonly (readonly [ColumnRole, RegExp])[] = [
   ["caliper", /\bcal(?:iper)?\b/],
   ["height", /\b(?:height|ht|hgt)\b/],
   ["spread", /\b(?:spread|spd|spr|width)\b/],
-  ["quantity", /\b(?:qty|quantity|avail(?:able|ability)?|on hand|in stock|stock|inventory|count|units|pcs|pieces|number|amt|ats)\b/],
+  ["quantity", /\b(?:qty|quantity|avail(?:able|ability)?|on hand|in stock|stock|inventory|inv|count|units|pcs|pieces|number|amt|ats)\b/],
   ["container", /\b(?:container|cont|pot|can|gal(?:lons?)?)\b/],
   ["root", /\b(?:root(?:s|ing)?|b ?& ?b|root type|finish|how grown|production|form|type)\b/],
   ["size", /\b(?:sizes?|spec(?:ification)?s?|dimensions?)\b/],
@@ -214,6 +214,7 @@ export function columnsAt(rows: readonly (readonly string[])[], headerRow: numbe
     if (role) taken.add(role);
     return { role, from: null };
   });
+  speciesSettled(roles, cells);
   namesFound(roles, cells, contents, isName);
   const columns = roles.map(({ role, from }, c): ListColumn => ({ role: role ?? "remarks", heading: headings[c] ?? "", from }));
   return { headerRow, headerRows, columns };
@@ -242,6 +243,10 @@ function sizedColumns(
     }
     break;
   }
+  // "Qt" and "Gal" are sizes beside other sizes.
+  const others = said.filter((one) => one?.role === "sizedQuantity" || one?.role === "sizedPrice").length;
+  if (others > 0)
+    for (const [c, heading] of headings.entries()) if (/^(?:qts?|quarts?|gals?|gallons?|pts?|pints?)\.?$/i.test(heading)) said[c] = { role: "sizedQuantity", from: null };
   const sized = said.flatMap((one, c) => (one?.role === "sizedQuantity" || one?.role === "sizedPrice" ? [c] : []));
   const hasSize = said.some((one) => one?.role === "size");
   if (sized.length === 1 && hasSize) {
@@ -253,6 +258,17 @@ function sizedColumns(
   );
   const hold = sizedCellsHold(silent.flatMap((c) => cells[c] ?? []));
   if (hold === "price") for (const c of silent) said[c] = { role: "sizedPrice", from: null };
+}
+
+/** "Species" over whole names, or under genera as headings, is the name; only beside a genus or a cultivar is it the epithet. */
+function speciesSettled(roles: { role: ColumnRole | null; from: number | null }[], cells: readonly (readonly string[])[]): void {
+  const has = (role: ColumnRole): boolean => roles.some((one) => one.role === role);
+  for (const [c, one] of roles.entries()) {
+    if (one.role !== "species") continue;
+    const filled = (cells[c] ?? []).filter(Boolean);
+    const whole = filled.filter((cell) => /^["'“]?\p{Lu}.*\s/u.test(cell)).length >= filled.length * ALIKE;
+    if (!has("genus") && !has("cultivar")) one.role = has("botanical") ? "remarks" : whole || !has("name") ? "botanical" : "species";
+  }
 }
 
 /** Sees to it that a column of names is found: of those without a role, or with "remarks", the one in which most cells are plants' names. */

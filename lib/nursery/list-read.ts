@@ -3,6 +3,7 @@ import Papa from "papaparse";
 import { sizeFromDate } from "./cell-text";
 import { type ColumnMap, type ColumnRole, columnsGuessed, headingRole, type NameTest } from "./list-columns";
 import { isOfferCell, sizeHeading } from "./list-size-columns";
+import { pricesParted } from "./price-read";
 import { sizeSplit } from "./size-split";
 
 /** One sheet as rows of cells: what a CSV text or a workbook gives. Empty rows are kept, so that row numbers stay those of the file. */
@@ -23,6 +24,8 @@ export type ListLine = {
   readonly section: string;
   /** Size cells in order, with the words their columns' headings give ("2-2.5 cal"). */
   readonly sizeText: string;
+  /** Root that the title or the section gives to all lines below: "B&B", "bare root", "plug"; "" where neither does. */
+  readonly rootText: string;
   readonly quantityText: string;
   readonly prices: readonly { readonly from: number | null; readonly text: string }[];
   readonly readyText: string;
@@ -91,13 +94,27 @@ function sizeCell(role: ColumnRole, heading: string, written: string): string {
     case "spread":
       return bare(text) ? `${text}${unit || " in"} spread` : /\d/.test(text) ? `${text} spread` : text;
     default:
-      return text;
+      return /\bbulb/i.test(heading) && /\d/.test(text) && !/bulb/i.test(text) ? `${text} bulb` : text;
   }
 }
 
 const SIZE_ROLES: ReadonlySet<ColumnRole> = new Set(["size", "container", "root", "caliper", "height", "spread"]);
 
-type Carried = { name: string; common: string; genus: string; species: string; section: string };
+type Carried = { name: string; common: string; genus: string; species: string; section: string; root: string };
+
+const ROOT_WORDS: readonly (readonly [root: string, words: RegExp])[] = [
+  ["B&B", /\bb ?(?:&|and|\/) ?b\b|\bballed\b/i],
+  ["bare root", /\bbare ?-?root(?:ed)?\b/i],
+  ["plug", /\b(?:plugs?|liners?)\b/i],
+  ["container", /\bcont(?:ainers?)?\b|\bpot(?:s|ted)?\b|\bgal(?:lons?)?\b|#\d/i],
+];
+
+/** The one root that a title or heading names; null where it names none, several, or explains abbreviations. Containers have sizes of their own and are left out. */
+function rootOfHeading(text: string): string | null {
+  const named = ROOT_WORDS.filter(([, words]) => words.test(text));
+  const [only] = named;
+  return named.length === 1 && only && only[0] !== "container" && !/=/.test(text) ? only[0] : null;
+}
 
 function rowLine(sheet: string, row: number, cells: readonly string[], map: ColumnMap, carried: Carried): ListLine {
   const at = (role: ColumnRole): string[] => map.columns.flatMap((column, c) => (column.role === role ? [(cells[c] ?? "").replace(/\s+/g, " ").trim()] : [])).filter(Boolean);
@@ -105,7 +122,9 @@ function rowLine(sheet: string, row: number, cells: readonly string[], map: Colu
   const genus = joined(["genus"]) || (joined(["species", "cultivar"]) ? carried.genus : "");
   const species = joined(["species"]) || (joined(["genus"]) === "" && joined(["cultivar"]) ? carried.species : "");
   const cultivar = joined(["cultivar"]);
-  const parted = genus && [genus, species, cultivar && (/['"‘]/.test(cultivar) || (!species && /^[a-z]/.test(cultivar)) ? cultivar : `'${cultivar}'`)].filter(Boolean).join(" ");
+  const parted =
+    (genus || (species && cultivar)) &&
+    [genus, species, cultivar && (/['"‘]/.test(cultivar) || (!species && /^[a-z]/.test(cultivar)) ? cultivar : `'${cultivar}'`)].filter(Boolean).join(" ");
   const own = parted || joined(["botanical"]) || joined(["name"]);
   const ownCommon = [...at("common"), ...(parted || joined(["botanical"]) ? at("name") : [])].join(" ");
   const blank = own === "" && ownCommon === "";
@@ -126,10 +145,11 @@ function rowLine(sheet: string, row: number, cells: readonly string[], map: Colu
       .flatMap(({ role, heading }, c) => (SIZE_ROLES.has(role) ? [sizeCell(role, heading, (cells[c] ?? "").replace(/\s+/g, " ").trim())] : []))
       .filter(Boolean)
       .join(" "),
+    rootText: carried.root,
     quantityText: at("quantity")[0] ?? "",
-    prices: map.columns.flatMap(({ role, from }, c) => {
+    prices: map.columns.flatMap(({ role, heading, from }, c) => {
       const text = (cells[c] ?? "").trim();
-      return role === "price" && text ? [{ from, text }] : [];
+      return role === "price" && text ? (pricesParted(heading, text) ?? [{ from, text }]) : [];
     }),
     readyText: joined(["ready"]),
     remarks: [
@@ -168,10 +188,16 @@ function isOffer(cells: readonly string[], map: ColumnMap): boolean {
 /** One line as several: a line for each size that a filled cell stands under. A row of a list without such columns is its one line. */
 function linesBySize(line: ListLine, cells: readonly string[], map: ColumnMap): ListLine[] {
   const sizes = new Map<string, { quantity: string; prices: { from: number | null; text: string }[] }>();
+  // A price stands for its size in every row; where sizes have quantities of their own, an empty one is not on offer.
+  const quantities = map.columns.flatMap(({ role, heading }, c) => (role === "sizedQuantity" ? [{ size: sizeHeading(heading)?.size ?? heading, cell: cells[c] ?? "" }] : []));
+  const columned = new Set(quantities.map(({ size }) => size));
+  const offered = new Set(quantities.filter(({ cell }) => isOfferCell(cell)).map(({ size }) => size));
+  const counted = offered.size > 0;
   for (const [c, { role, heading }] of map.columns.entries()) {
     const cell = (cells[c] ?? "").trim();
     if (!isSized(role) || !isOfferCell(cell)) continue;
     const size = sizeHeading(heading)?.size ?? heading;
+    if (role === "sizedPrice" && counted && !offered.has(size) && columned.has(size)) continue;
     const held = sizes.get(size) ?? { quantity: "", prices: [] };
     sizes.set(size, held);
     if (role === "sizedPrice") held.prices.push({ from: null, text: cell });
@@ -192,7 +218,7 @@ const hasName = (cells: readonly string[], map: ColumnMap): boolean =>
 function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: NameTest): { lines: ListLine[]; skipped: SkippedRow[] } {
   const lines: ListLine[] = [];
   const skipped: SkippedRow[] = [];
-  const carried: Carried = { name: "", common: "", genus: "", species: "", section: "" };
+  const carried: Carried = { name: "", common: "", genus: "", species: "", section: "", root: "" };
   const first = map.headerRow === null ? 0 : map.headerRow + map.headerRows;
   const header = map.headerRow === null ? undefined : rows[map.headerRow];
   const offers = map.columns.some(({ role }) => OFFER_ROLES.has(role));
@@ -204,6 +230,7 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
       skipped.push({ sheet, row: i + 1, text: filled.join(" | "), why });
     };
     if (i < first) {
+      if (map.headerRow !== null && i < map.headerRow) carried.root = rootOfHeading(filled.join(" ")) ?? carried.root;
       skip(map.headerRow !== null && i >= map.headerRow ? "header" : "title");
       continue;
     }
@@ -217,6 +244,12 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
     const lone = filled.length === 1;
     if (TOTAL.test(only)) {
       skip("total");
+      continue;
+    }
+    const headingRoot = lone && !/\d/.test(only) ? rootOfHeading(only) : null;
+    if (headingRoot !== null && offers && !isName(sizeSplit(only).name)) {
+      Object.assign(carried, { name: "", common: "", section: only, root: headingRoot });
+      skip("heading");
       continue;
     }
     if (NOTE.test(only) && (lone || !named) && sizeSplit(only).sizeText === "") {
@@ -240,6 +273,11 @@ function sheetRead({ name: sheet, rows }: ListSheet, map: ColumnMap, isName: Nam
       continue;
     }
     if (offers && !named && carried.name === "" && filled.every((cell) => headingRole(cell) !== null)) {
+      skip("header");
+      continue;
+    }
+    const [longest = ""] = [...filled].sort((a, b) => b.length - a.length);
+    if (map.headerRow === null && lines.length === 0 && !lone && !isName(longest) && filled.every((cell) => cell === longest || (headingRole(cell) !== null && !/\d/.test(cell)))) {
       skip("header");
       continue;
     }

@@ -36,3 +36,18 @@ describe("names that differ in an ending only", () => {
     expect(underPresentGenus("Acer rubrum")).toEqual([]);
   });
 });
+
+describe("common names turned round or put together", () => {
+  const { alike: called } = nameEndings([
+    plant("redcedar", "Juniperus virginiana", null, ["eastern redcedar"]),
+    plant("pungens", "Picea pungens", null, ["Colorado spruce", "blue spruce"]),
+    plant("hoopsii", "Picea pungens", "Hoopsii", ["Colorado spruce", "blue spruce"]),
+    plant("glauca", "Picea glauca", null, ["white spruce"]),
+  ]);
+
+  it("are read as spoken, and from all words of one species", () => {
+    expect(called("Cedar, Eastern Red")).toBe("redcedar");
+    expect(called("Spruce, Colorado Blue")).toBe("pungens");
+    expect(called("Spruce, Serbian Blue")).toBeNull();
+  });
+});

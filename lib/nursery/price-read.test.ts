@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { breakFrom, priceFromText, pricesJoined } from "./price-read";
+import { breakFrom, priceFromText, priceSplit, pricesJoined, pricesParted } from "./price-read";
 
 describe("a price as lists write it", () => {
   it.each<[string, number | null]>([
@@ -55,5 +55,24 @@ describe("a price as lists write it", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 9_999_999 }), (cents) => priceFromText(`$${(cents / 100).toLocaleString("en-US", { minimumFractionDigits: 2 })}`).cents === cents),
     );
+  });
+});
+
+describe("prices under one heading and in a description", () => {
+  it("pair with the quantities that the heading names", () => {
+    expect(pricesParted("Price (1-9 / 10+)", "$24.50 / 22.75")).toEqual([
+      { from: 1, text: "$24.50" },
+      { from: 10, text: "22.75" },
+    ]);
+    expect(pricesParted("Price (1-9 / 10+)", "24.50")).toBeNull();
+    expect(pricesParted("Price", "$24.50 / 22.75")).toBeNull();
+  });
+
+  it.each([
+    ["Hosta Patriot 1 gal $7.95", "Hosta Patriot 1 gal", "$7.95"],
+    ["Picea abies 6-7' B&B @ $95.00 ea", "Picea abies 6-7' B&B", "$95.00 ea"],
+    ["Hosta 'Patriot' #1", "Hosta 'Patriot' #1", ""],
+  ])("%s is parted", (text, rest, priceText) => {
+    expect(priceSplit(text)).toEqual({ rest, priceText });
   });
 });

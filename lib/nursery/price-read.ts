@@ -71,3 +71,27 @@ export function pricesJoined(cells: readonly { readonly from: number | null; rea
     note: breaks.length ? "" : (read.find(({ price }) => price.note)?.price.note ?? ""),
   };
 }
+
+/** "12.50 / 11.75" under "Price (1-9 / 10+)": each amount with the quantity that the heading names in its place; null where they do not pair. */
+export function pricesParted(heading: string, text: string): { from: number; text: string }[] | null {
+  const quantities = [...heading.matchAll(/(?<![\d.])(\d{1,5}) ?(?:-|to) ?\d{1,5}|(?<![\d.])(\d{1,5}) ?(?:\+|&? ?up\b|or more)/gi)].map((match) => Number(match[1] ?? match[2]));
+  const amounts = text.split(/\s*[/|]\s*/);
+  const pairs = quantities.length > 1 && amounts.length === quantities.length && amounts.every((amount) => /\d/.test(amount));
+  return pairs ? amounts.map((amount, i) => ({ from: quantities[i] ?? 1, text: amount })) : null;
+}
+
+const IN_TEXT = new RegExp(
+  String.raw`(?:^|[\s,;(@-])\s*(?:@ ?)?(?:US ?|CA? ?)?[$€£] ?${AMOUNT}(?: ?(?:/|-|,|or) ?[$€£]? ?${AMOUNT})*(?: ?(?:/ ?)?(?:ea|each|net|per \w+)\b\.?)?\)?`,
+  "i",
+);
+
+/** Takes the price with a currency mark out of a description: "Hosta Patriot 1 gal $7.95". A text without one comes back whole. */
+export function priceSplit(text: string): { readonly rest: string; readonly priceText: string } {
+  const match = IN_TEXT.exec(text.slice(0, 300));
+  if (!match) return { rest: text, priceText: "" };
+  const rest = `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`
+    .replace(/\s+/g, " ")
+    .replace(/\s*[-,;:/|@]\s*$/, "")
+    .trim();
+  return { rest, priceText: match[0].replace(/^[\s,;(@-]+|\)$/g, "").trim() };
+}

@@ -49,3 +49,9 @@ describe("a quantity as lists write it", () => {
     );
   });
 });
+
+describe("a quantity in one word", () => {
+  it("is none where the word is sold", () => {
+    expect(quantityFromText("SOLD").count).toBe(0);
+  });
+});

@@ -20,7 +20,7 @@ const READY = new RegExp(
   "i",
 );
 const UNITS = /\b(flat|tray|bundle|bdl|case|rack|pallet|shelf|cart)(?:s|es)?\b\.?/i;
-const NONE = /^(?:-+|–|—|0|none|nil|out|sold ?out|s\/?o|out of stock|n\/?a|unavailable|not available)$/i;
+const NONE = /^(?:-+|–|—|0|none|nil|out|sold(?: ?out)?|s\/?o|out of stock|n\/?a|unavailable|not available)$/i;
 const NUMBER = /(\d{1,3}(?:[,. ’']\d{3})+|\d+(?:\.\d+)?)( ?k\b)?/i;
 
 function wholeNumber(text: string, thousands: boolean): number {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { KINDS, type Kind } from "../plants/vocabulary";
-import { type LineSize, sizeFromText, sizeOtherText } from "./size-read";
+import { type LineSize, rootAdded, sizeFromText, sizeOtherText } from "./size-read";
 import { sizeSplit } from "./size-split";
 
 /** Only what the text says. */
@@ -54,7 +54,17 @@ describe("a size as suppliers write it", () => {
     ["14/16", "bulb", { root: "bulb", bulbCm: [14, 16] }],
     ["BR 4-5'", "shrub", { root: "bare root", heightIn: [48, 60] }],
     ["60 mm cal WB", "tree", { root: "ball", caliperIn: [2.36, 2.36] }],
-    ['2 yr 2-0 12-18"', "tree", { heightIn: [12, 18], other: "2 yr 2-0" }],
+    ['2 yr 2-0 12-18"', "tree", { heightIn: [12, 18], other: "2-0, 2 yr", root: "bare root" }],
+    [`2" cal 10-12'`, "tree", { caliperIn: [2, 2], heightIn: [120, 144] }],
+    [`10-12' 2" B&B`, "tree", { root: "ball", caliperIn: [2, 2], heightIn: [120, 144] }],
+    [`1.75" cal 6' br ht`, "tree", { caliperIn: [1.75, 1.75], other: "branched at 6 ft" }],
+    [`P+1 12-18"`, "tree", { root: "bare root", heightIn: [12, 18], other: "P+1" }],
+    ["1-2 ft", "shrub", { heightIn: [12, 24] }],
+    ["LP50", "perennial", { root: "plug", plugCount: 50 }],
+    ["128's", "perennial", { root: "plug", plugCount: 128 }],
+    ["2-3 eye BR", "perennial", { root: "bare root", other: "2-3 eye" }],
+    ["1Q", "perennial", { root: "container", containerClass: "qt" }],
+    ["24in bx", "tree", { root: "container", containerClass: "24 in box" }],
     ["", undefined, {}],
   ])("reads “%s” of a %s", (text, kind, size) => {
     expect(said(text, kind)).toEqual(size);
@@ -78,5 +88,19 @@ describe("a size as suppliers write it", () => {
       }),
       { numRuns: 300 },
     );
+  });
+});
+
+describe("the root that a heading gives", () => {
+  it.each<[string, string, string]>([
+    ['2-2.5"', "B&B", '2-2.5" B&B'],
+    ["#3", "B&B", "#3"],
+    ["5-6' BR", "B&B", "5-6' BR"],
+    ["2 yr #1", "bare root", "2 yr #1 bare root"],
+    ["#1 gal", "bare root", "#1 gal"],
+    ["32 ct", "plug", "32 ct plug"],
+    ["flat of 32", "plug", "flat of 32"],
+  ])("%s under %s", (text, root, whole) => {
+    expect(rootAdded(text, root, "tree")).toBe(whole);
   });
 });

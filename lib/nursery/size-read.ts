@@ -36,6 +36,8 @@ export const SIZE_UNKNOWN: LineSize = {
 
 /** From so many cells on a tray without a name is a plug tray, below it a flat (common practice, no source). */
 const PLUG_TRAY_CELLS = 38;
+/** Trays called by their cells alone: 72s, 128's. */
+const TRAY_NAMED = /(?<![\w.#/"'-])(18|21|24|30|32|36|38|40|48|50|51|60|72|84|98|102|105|128|144|162|200|288)'?s\b/gi;
 /** Widest caliper that a bare range without a unit stands for on a tree. */
 const BARE_CALIPER_MAX_IN = 4.5;
 /** Bare figures from here on are inches, below feet; trees and conifers are graded in feet up to 16 by steps of two. */
@@ -62,11 +64,16 @@ function spellingsPlain(text: string): string {
     .replace(/(^|\s)c ?-?(\d{1,3})\b/gi, "$1#$2")
     .replace(/# ?(\d{1,3})(?:s|a)\b/gi, "#$1")
     .replace(/(#? ?\d{1,3} ?-?(?:gal|g)?\b\.?) ?(squat|bags?|can)\b/gi, "$1 , $2")
-    .replace(/(\d) ?-?qts\b/gi, "$1 qt")
+    .replace(/(\d) ?-?q(?:ts)?\b/gi, "$1 qt")
+    .replace(/\b(?:lp|landscape plugs?) ?-?(\d{2,3})(?:'?s)?\b/gi, "$1 ct plug")
+    .replace(TRAY_NAMED, "$1 ct")
     .replace(/\bdeep\b|\brd\b(?= ?pot)|\bazalea\b(?= ?pot)|\bpeat\b(?= ?pot)/gi, " ")
+    .replace(/\b(?:tall|jumbo|grow|press)(?= ?pots?\b)/gi, " ")
+    .replace(/\bbx\b/gi, "box")
+    .replace(/(\d) ?pks?\b/gi, "$1 pack")
     .replace(/\bwidth\b/gi, "spread")
     .replace(
-      /\b(cal(?:iper)?|ht|hgt|height|spd|spread)[.:]? ?((?:\d*\.)?\d+(?: ?(?:-|\/|to) ?(?:\d*\.)?\d+)? ?(?:"|'|in\b|ft\b)?)(?= |$)(?! ?(?:cal|ht|h|spd|spread|w)\b)/gi,
+      /(?<!(?:["']|\b(?:in|ft|cm|mm|m)\b\.?|(?<!#\d{0,2})\d) ?)\b(cal(?:iper)?|ht|hgt|height|spd|spread)[.:]? ?((?:\d*\.)?\d+(?: ?(?:-|\/|to) ?(?:\d*\.)?\d+)? ?(?:"|'|in\b|ft\b)?)(?= |$)(?! ?(?:cal|ht|h|spd|spread|w)\b)/gi,
       "$2 $1",
     )
     .replace(/(\d ?["'])\s*x\s*(\d+(?:-\d+)? ?["'])(?! ?(?:ht|h|w|spd|spread|spr)\b)/gi, "$1 ht $2 spread")
@@ -94,6 +101,29 @@ function ballTaken(text: string): { text: string; ballIn: number | null } {
   );
   const inches = match ? Number(match[1] ?? match[2]) : 0;
   return inches > 0 ? { text: rest, ballIn: inches } : { text, ballIn: null };
+}
+
+/** Age of a seedling or transplant, years in the seedbed and in the row: 2-0, 2+1, P-1. A first figure below the second is a range. */
+const AGE = /(?<![\w.#/"'+-])((?:[1-4] ?[-+] ?0|([1-4]) ?[-+] ?([12])|P ?[-+] ?[0-2]))(?= ?(?:$|[\s,;)]))(?! ?(?:"|'|in\b|ft\b|cm\b|m\b|cal|ht\b|gal|qt|yr|b ?&))/i;
+/** Height of the lowest branch of a street tree: 6' br ht, branched at 7 ft. */
+const BRANCHED =
+  /(\d{1,2}(?:\.\d+)?(?: ?- ?\d{1,2})?) ?(?:'|ft\b\.?) ?(?:br(?:anch(?:ed|ing)?)?\.? ?(?:ht|hgt|height)\b\.?|branched\b)|\b(?:branched|limbed)(?: up)?(?: at| to)? ?(\d{1,2}(?:\.\d+)?(?: ?- ?\d{1,2})?) ?(?:'|ft\b\.?)/i;
+
+/** Eyes, fans and noses of a division: 2-3 eye, 1/2 fan. */
+const EYES = /(?<![\w.#])\d{1,2}(?: ?[-/] ?\d{1,2})?\+? ?(?:eyes?|fans?|noses?|canes?|stems?)\b/i;
+
+/** What is no length of the plant itself, in words: age, branch height, eyes. */
+function asidesTaken(text: string): { text: string; age: string | null; branched: string | null; eyes: string | null } {
+  const branch = taken(text.replace(/[’‘′´`]/g, "'").replace(/[‐‑‒–—−]/g, "-"), BRANCHED);
+  const eyes = taken(branch.text, EYES);
+  const age = AGE.exec(eyes.text);
+  const isAge = age !== null && (age[2] === undefined || (Number(age[2]) >= Number(age[3]) && age[2] + (age[3] ?? "") !== "11"));
+  return {
+    text: isAge ? taken(eyes.text, AGE).text : eyes.text,
+    eyes: eyes.match?.[0].trim().toLowerCase() ?? null,
+    age: isAge ? (age[1]?.replace(/\s/g, "") ?? null) : null,
+    branched: branch.match ? `branched at ${branch.match[1] ?? branch.match[2] ?? ""} ft` : null,
+  };
 }
 
 const isUpright = (kind: Kind | undefined): boolean => kind === "tree" || kind === "conifer";
@@ -155,7 +185,8 @@ function otherWords(rest: string, containerClass: string | null): string {
  */
 export function sizeFromText(text: string, kind?: Kind): LineSize {
   if (text.trim() === "") return SIZE_UNKNOWN;
-  const ball = ballTaken(spellingsPlain(text.slice(0, 200)));
+  const asides = asidesTaken(text.slice(0, 200));
+  const ball = ballTaken(spellingsPlain(asides.text));
   const counts = countTaken(ball.text);
   const liters = litersPlain(counts.text);
   const size = nurserySizeFromText(bareUnits(liters.text, kind), kind);
@@ -164,9 +195,11 @@ export function sizeFromText(text: string, kind?: Kind): LineSize {
   // A few inches beside a count a flat are the pots that stand in it.
   const potIn = flat && lengths.heightIn && !size.heightSaid && lengths.heightIn[1] < DUG_HEIGHT_MIN_IN ? lengths.heightIn[1] : null;
   const root = size.root !== "unknown" ? size.root : ball.ballIn !== null ? "ball" : (counts.root ?? (liters.gal === null ? "unknown" : "container"));
+  const rootless = root === "unknown" && size.containerClass === null;
   const containerClass = size.containerClass ?? liters.liters ?? (potIn !== null ? `${potIn} in pot` : flat ? "flat" : null);
   return {
-    root: counts.root === "plug" && root === "unknown" ? "plug" : root,
+    // Seedlings are sold by age and bare root, those in plugs say so (common practice, no source).
+    root: counts.root === "plug" && root === "unknown" ? "plug" : rootless && asides.age !== null ? "bare root" : root,
     containerClass,
     containerGal: size.containerGal ?? liters.gal ?? (flat ? 0.03 : null),
     caliperIn: lengths.caliperIn,
@@ -176,8 +209,18 @@ export function sizeFromText(text: string, kind?: Kind): LineSize {
     ballIn: ball.ballIn,
     plugCount: counts.plug,
     flatCount: counts.flat,
-    other: otherWords(size.rest, containerClass),
+    other: [asides.age, asides.branched, asides.eyes, otherWords(size.rest, containerClass)].filter(Boolean).join(", "),
   };
+}
+
+/** A size with the root that its list or section gives to all lines, where the line itself says none. @param rootText "B&B", "bare root", "plug" or "" */
+export function rootAdded(text: string, rootText: string, kind?: Kind): string {
+  if (rootText === "") return text;
+  const size = sizeFromText(text, kind);
+  const bareCount = rootText === "plug" && size.containerClass === "flat" && !/flat|pack/i.test(text);
+  // Bare-root stock has grades where containers have classes: #1, #2.
+  const grade = rootText === "bare root" && /^#[12]$/.test(size.containerClass ?? "") && /#/.test(text) && !/gal|cont|pot/i.test(text);
+  return (size.root === "unknown" && size.containerClass === null) || bareCount || grade ? `${text} ${rootText}`.trim() : text;
 }
 
 const figure = (value: number): string => String(Math.round(value * 100) / 100);

@@ -11,7 +11,7 @@ const NUMBER = String.raw`(?:\d{1,3}(?:\.\d+)?(?:[ -]\d\/\d{1,2}|[¼½¾⅛⅜�
 const UNIT = String.raw`(?:''|["']|ft\b\.?|feet\b|foot\b|inch(?:es)?\b|in\b\.?|cm\b|mm\b|m\b)`;
 /** A length or a range with a unit: 5-6', 18/24", 2 to 2.5 in. */
 const LENGTH = String.raw`${NUMBER} ?${UNIT}?(?: ?(?:-|\/|to\b) ?${NUMBER})? ?\+? ?${UNIT}\+?`;
-const POT = String.raw`(?: ?-?(?:(?:sq(?:uare)?|round|rd|deep|azalea|band|peat)\b\.? ?)?(?:pots?|cont(?:ainers?)?|box|sq(?:uare)?|round)\b\.?)`;
+const POT = String.raw`(?: ?-?(?:(?:sq(?:uare)?|round|rd|deep|azalea|band|peat|tall|jumbo|grow|press)\b\.? ?)?(?:pots?|cont(?:ainers?)?|box|bx|sq(?:uare)?|round)\b\.?)`;
 const MEASURE = String.raw`(?: ?(?:cal(?:iper)?|ht|hgt|height|h|tall|high|spr(?:ea)?d|spd|spr|w|wide|width|c\.?t\.?|clear trunk|o\.?a\.?|circ)\b\.?)`;
 const START = String.raw`(?<![\w.#&])`;
 
@@ -19,13 +19,18 @@ const START = String.raw`(?<![\w.#&])`;
 const PATTERNS: readonly RegExp[] = [
   // Ball diameters.
   String.raw`${START}(?:${LENGTH} ?(?:dia\.? )?(?:root ?)?ball\b|(?:root ?ball|ball|rb) ?:? ?${LENGTH})`,
+  // Eyes and fans of divisions, branch heights.
+  String.raw`${START}\d{1,2}(?: ?[-\/] ?\d{1,2})?\+? ?(?:eyes?|fans?|noses?)(?![\w'])`,
+  String.raw`${START}(?:${LENGTH} ?(?:br(?:anch(?:ed|ing)?)?\.? ?(?:ht|hgt|height)\b\.?|branched\b)|(?:branched|limbed up) (?:at |to )?${LENGTH})`,
   // Counts a flat, a tray, a plug.
-  String.raw`${START}\d{1,3} ?-?(?:\/|per|a|deep)? ?(?:cells?|ct|count|plugs?|liners?|flats?|trays?|packs?)\b\.?(?: ?(?:flats?|trays?|plugs?|packs?|liners?)\b)?`,
+  String.raw`${START}(?:lp|landscape plugs?) ?-?\d{2,3}(?:'?s)?(?![\w.])`,
+  String.raw`${START}(?:18|21|24|30|32|36|38|40|48|50|51|60|72|84|98|102|105|128|144|162|200|288)'?s(?![\w'])`,
+  String.raw`${START}\d{1,3} ?-?(?:\/|per|a|deep)? ?(?:cells?|ct|count|plugs?|liners?|flats?|trays?|packs?|pks?)\b\.?(?: ?(?:flats?|trays?|plugs?|packs?|liners?)\b)?`,
   String.raw`${START}(?:plug ?|cell ?)?(?:flats?|trays?|plugs?|liners?|cell ?packs?)(?:(?: of| x|\/|-|:)? ?\(?\d{1,3}(?:'?s\b)?(?! ?${UNIT})\)?(?: ?(?:ct|count|cells?)\b\.?)?)?(?![\w])`,
   // Containers.
   String.raw`${START}# ?(?:sp)?\d{1,3}(?:\.\d+)?(?: ?(?:gallons?|gal|g|cg|cont(?:ainers?)?|pots?|squat|bags?)\b\.?|[tsa]\b)?`,
   String.raw`${START}no\.? ?\d{1,2}(?: ?(?:gal|cont(?:ainer)?|can)\b\.?)?(?![\w.])`,
-  String.raw`${START}\d{1,3}(?:\.\d+)? ?-?(?:trade )?(?:gallons?|gal|g|quarts?|qts?|pints?|pts?|liters?|litres?|ltr?)\b\.?(?: ?-?(?:cont(?:ainers?)?|pots?|squat|bags?|box)\b\.?)?`,
+  String.raw`${START}\d{1,3}(?:\.\d+)? ?-?(?:trade )?(?:gallons?|gal|g|quarts?|qts?|q|pints?|pts?|liters?|litres?|ltr?)\b\.?(?: ?-?(?:cont(?:ainers?)?|pots?|squat|bags?|box)\b\.?)?`,
   String.raw`${START}c ?-?\d{1,3}\b(?! ?${UNIT})`,
   String.raw`${START}(?:${LENGTH}|\d{1,2}(?:\.\d+)?)${POT}`,
   String.raw`${START}(?:trade )?(?:gallon|gal|quart|qt|pint)\b\.?(?: ?(?:cont(?:ainers?)?|pots?)\b\.?)?`,
@@ -39,10 +44,12 @@ const PATTERNS: readonly RegExp[] = [
   String.raw`${START}(?:b ?(?:&|and|\+|n|\/) ?b|bb|balled(?: (?:and|&) burlapped)?|burlapped|wire baskets?|wb|b\.?\/?r\.?|bare ?-?root(?:ed)?|cont(?:ainer)?(?:ized|s)?|cg|potted|bulbs?|(?:root )?divisions?)(?![\w&'])\.?`,
   // Ages and bare ranges: 2-0, 2 yr, 18-24, 14/16.
   String.raw`${START}\d ?(?:yr|year)s?\b\.?(?: ?old)?`,
+  String.raw`${START}(?:[1-4]\+[0-2]|P[-+][0-2])(?![\w./'"-])`,
   String.raw`${START}\d{1,2}(?:\.\d+)? ?[-\/] ?\d{1,2}(?:\.\d+)?\+?(?![\w./'"-])`,
   String.raw`${START}\d{1,2}(?:\.\d+)?\/?\+(?![\w.])`,
+  String.raw`${START}\d{1,2} ?\/ ?up(?![\w'])`,
   // Forms and grades.
-  String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\uE002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|staked|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\uE002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
+  String.raw`${START}(?:multi-?(?: ?(?:stem|trunk)(?:med|s)?)?|m\.?s\.?(?=$|[\s,\uE002])|clump|single[- ]?(?:stem|trunk)|(?:tree|bush|shrub|std)[ -]form|on (?:a )?standard|patio tree|top[- ]?graft(?:ed)?|(?:low|high)[- ]branched|limbed up|specimen|spec\b\.?|heavy|hvy|h\.d\.|stake[ds]?|trellis(?:ed)?|whips?|feathered|espalier(?:ed)?|sheared|pyramid(?=\s*(?:$|\uE002))|spiral|pom ?pom|\d ?-?(?:stem|cane|trunk)s?|field[- ]grown|fg)(?![\w'])`,
 ].map((source) => new RegExp(source, "gi"));
 
 /** A cultivar epithet in quotes, apostrophes inside allowed: 'Walker's Low'. */

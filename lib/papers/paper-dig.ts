@@ -5,12 +5,9 @@ import { type Paper, type PaperRow, paperPlant } from "./paper";
 import { type PaperJob, paperFileName, paperFoot, paperSubtitle } from "./paper-pull";
 import { ballText, minutesSpanText, minutesText, weightSpanText } from "./pull-handling";
 
-/** What is left to dig of a line. */
-const leftToDig = ({ wanted, pulled, short, damaged }: PullSheetLine): number => Math.max(0, wanted - pulled - short - damaged);
-
 /** Lines that are dug, and of which any are left. */
 export function digLines(sheet: PullSheet): PullSheetLine[] {
-  return sheetLines(sheet).filter((line) => line.digPlan !== null && leftToDig(line) > 0);
+  return sheetLines(sheet).filter((line) => line.digPlan !== null && line.open > 0);
 }
 
 function digRow(line: PullSheetLine): PaperRow {
@@ -18,7 +15,7 @@ function digRow(line: PullSheetLine): PaperRow {
   return {
     key: line.lineId,
     cells: {
-      qty: leftToDig(line),
+      qty: line.open,
       plant: paperPlant(line.taxon),
       size: line.sizeText,
       bed: [line.bedName, line.letter].filter(Boolean).join(", "),
@@ -40,8 +37,8 @@ export function digMinutes(lines: readonly PullSheetLine[]): readonly [number, n
   for (const line of lines) {
     const minutes = line.digPlan?.minutes;
     if (!minutes) return null;
-    low += minutes[0] * leftToDig(line);
-    high += minutes[1] * leftToDig(line);
+    low += minutes[0] * line.open;
+    high += minutes[1] * line.open;
   }
   return [low, high];
 }
@@ -49,7 +46,7 @@ export function digMinutes(lines: readonly PullSheetLine[]): readonly [number, n
 /** The dig list as a paper, by place in walking order. */
 export function digPaper(sheet: PullSheet, job: PaperJob): Paper {
   const lines = digLines(sheet);
-  const plants = lines.reduce((sum, line) => sum + leftToDig(line), 0);
+  const plants = lines.reduce((sum, line) => sum + line.open, 0);
   const minutes = digMinutes(lines);
   const places = [...new Set(lines.map((line) => line.placeText))];
   return {

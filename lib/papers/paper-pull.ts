@@ -35,10 +35,18 @@ function pullRow(line: PullSheetLine): PaperRow {
       ball: ballText(line),
       weight: line.weightLb === null ? null : Math.round(line.weightLb * 10) / 10,
       handling: handlingText(line),
-      remarks: [line.pulled > 0 ? `${line.pulled} pulled` : "", line.short > 0 ? `${line.short} short` : "", line.damaged > 0 ? `${line.damaged} damaged` : "", line.remarks]
+      remarks: [
+        line.pulled > 0 ? `${line.pulled} pulled` : "",
+        line.short > 0 ? `${line.short} short` : "",
+        line.damaged > 0 ? `${line.damaged} damaged` : "",
+        line.remarks,
+        line.notes.length > 0 ? `from the field: ${line.notes.join("; ")}` : "",
+        line.photos.length > 0 ? `${line.photos.length} ${line.photos.length === 1 ? "photo" : "photos"}` : "",
+      ]
         .filter(Boolean)
         .join("; "),
     },
+    ...(line.photos.length > 0 ? { photos: line.photos } : {}),
     ...(line.hazards.length > 0 ? { caution: line.hazards.join(" ") } : {}),
   };
 }

@@ -20,8 +20,13 @@ export type PaperColumn = {
 export type PaperPlant = { readonly segments: readonly NameSegment[]; readonly text: string; readonly common: string };
 export type PaperCell = string | number | null | PaperPlant;
 
-/** `key` names the row for good; cells by column key, those left out are empty. `caution`: what must not be overlooked, below the row. */
-export type PaperRow = { readonly key: string; readonly cells: Readonly<Record<string, PaperCell>>; readonly caution?: string };
+/** `key` names the row for good; cells by column key, those left out are empty. `caution`: what must not be overlooked, below the row. `photos`: addresses of photographs, shown on the screen alone. */
+export type PaperRow = {
+  readonly key: string;
+  readonly cells: Readonly<Record<string, PaperCell>>;
+  readonly caution?: string;
+  readonly photos?: readonly string[];
+};
 /** `note`: a line under the heading. */
 export type PaperGroup = { readonly key: string; readonly heading: string; readonly note: string; readonly rows: readonly PaperRow[] };
 

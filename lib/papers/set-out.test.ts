@@ -53,6 +53,13 @@ describe("a list to be set out", () => {
     expect(anew.input.rows.map(({ quantity }) => quantity)).toEqual([5, 6]);
     expect(anew.kept).toEqual([]);
   });
+  it("leaves plants that the dataset no longer has where they stand, and says that they are not set out", () => {
+    const { bed, view } = bedOf([row("a"), row("b")], [plant("1", "a", 3), plant("2", "b", 9)]);
+    const gone = { rows: view.rows.map((own) => (own.row.id === "b" ? { ...own, placed: null } : own)) };
+    const ask = setOutAsk(bed, gone, front, false);
+    expect(ask.kept.map(({ id }) => id)).toEqual(["2"]);
+    expect(ask.left.map(({ letter, why }) => `${letter} ${why}`)).toEqual(["B is no longer in the dataset, so its size is not known."]);
+  });
   it("leaves standing plants where they stand, and those nobody has placed to the person on site", () => {
     const { bed, view } = bedOf([row("a", { existing: true, quantity: { by: "count", count: 2 } }), row("b")], [plant("1", "a", 3)]);
     const ask = setOutAsk(bed, view, front, false);

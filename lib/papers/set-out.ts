@@ -46,7 +46,9 @@ export type SetOutAsk = {
 export function setOutAsk(bed: Bed, view: SetOutRows, standpoint: Standpoint, keep: boolean): SetOutAsk {
   const drawing = bed.drawing ?? EMPTY_DRAWING;
   const rowOf = new Map(view.rows.map((r) => [r.row.id, r]));
-  const kept = drawing.plants.filter(({ rowId }) => keep || rowOf.get(rowId)?.row.existing);
+  // What the dataset no longer has cannot be set out anew: it stays where it was put.
+  const stays = (own: SetOutRows["rows"][number] | undefined) => own !== undefined && (own.row.existing || !own.placed);
+  const kept = drawing.plants.filter(({ rowId }) => keep || stays(rowOf.get(rowId)));
   const fixed = kept.flatMap(({ rowId, at }): FixedPlant[] => {
     const own = rowOf.get(rowId);
     return own?.placed && own.spacingFt !== null ? [{ key: rowId, taxon: own.placed.taxon, spacingFt: own.spacingFt, at }] : [];
@@ -103,7 +105,7 @@ export function layoutWords(layout: Pick<Layout, "spacingShare">, score: LayoutS
     { words: "tall stands behind low", figure: percent(score.order) },
     { words: "evergreens are seen in winter", figure: percent(score.evergreensSeen) },
     { words: "repeats are spread along the bed", figure: percent(score.spread) },
-    { words: "plants have their room", figure: percent(score.room) },
+    { words: "plants have the room of the list's spacing", figure: percent(score.room) },
     { words: "spacing kept at", figure: percent(layout.spacingShare) },
   ];
 }

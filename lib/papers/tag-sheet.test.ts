@@ -27,6 +27,10 @@ const line = (over: Partial<PullSheetLine>): PullSheetLine => ({
   pulled: 0,
   short: 0,
   damaged: 0,
+  swapped: 0,
+  open: 3,
+  notes: [],
+  photos: [],
   placeText: "Yard, bay 1",
   ownerText: "Own stock",
   method: "carry",
@@ -44,13 +48,14 @@ const codeOf = (lineId: string) => lineAddress("http://nursery:3000", "j1", line
 
 describe("tags", () => {
   it("number the plants of a row through, also from two places, or count a group", () => {
-    const two = sheet(line({}), line({ lineId: "p2", wanted: 2 }));
+    const two = sheet(line({}), line({ lineId: "p2", wanted: 2, open: 2 }));
     expect(tagSet(two, "Clinic", "plant", codeOf).tags.map(({ count }) => count)).toEqual(["1 of 5", "2 of 5", "3 of 5", "4 of 5", "5 of 5"]);
     expect(tagSet(two, "Clinic", "group", codeOf).tags.map(({ count }) => count)).toEqual(["3 plants", "2 plants"]);
   });
 
-  it("are not made for plants that were short or damaged", () => {
-    expect(tagSet(sheet(line({ short: 1, damaged: 1 })), "Clinic", "plant", codeOf).tags.map(({ count }) => count)).toEqual(["1 of 1"]);
+  it("are made for plants pulled and to be pulled, not for those that were short, damaged or swapped", () => {
+    const worked = line({ wanted: 6, pulled: 1, short: 1, damaged: 1, swapped: 1, open: 2 });
+    expect(tagSet(sheet(worked), "Clinic", "plant", codeOf).tags.map(({ count }) => count)).toEqual(["1 of 3", "2 of 3", "3 of 3"]);
   });
 
   it("carry the name in its parts and the address of the line", () => {
@@ -60,7 +65,7 @@ describe("tags", () => {
   });
 
   it("are no more than one file takes, and say how many are left", () => {
-    const { tags, left } = tagSet(sheet(line({ wanted: TAGS_MAX + 7 })), "Clinic", "plant", codeOf);
+    const { tags, left } = tagSet(sheet(line({ wanted: TAGS_MAX + 7, open: TAGS_MAX + 7 })), "Clinic", "plant", codeOf);
     expect([tags.length, left]).toEqual([TAGS_MAX, 7]);
   });
 });

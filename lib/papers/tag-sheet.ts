@@ -39,7 +39,7 @@ export function lineAddress(origin: string, jobId: string, lineId: string): stri
  */
 export function tagSet(sheet: PullSheet, jobName: string, each: TagEach, addressOf: (lineId: string) => string): TagSet {
   const lines = sheetLines(sheet)
-    .map((line) => ({ line, plants: Math.max(0, line.wanted - line.short - line.damaged) }))
+    .map((line) => ({ line, plants: line.open + line.pulled }))
     .filter(({ plants }) => plants > 0);
   const totals = new Map<string, number>();
   for (const { line, plants } of lines) totals.set(rowKey(line), (totals.get(rowKey(line)) ?? 0) + plants);

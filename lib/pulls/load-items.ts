@@ -18,7 +18,7 @@ export function loadItems(lines: readonly PullSheetLine[], bedIds: readonly stri
   const items: LoadItem[] = [];
   const unweighed: { key: string; quantity: number; reason: string }[] = [];
   for (const line of lines) {
-    const plants = Math.max(0, line.wanted - line.short - line.damaged);
+    const plants = line.open + line.pulled + line.swapped;
     if (plants === 0 || (line.method === "buy" && !withBought)) continue;
     const tray = trayCount(line.size);
     const quantity = tray === null ? plants : Math.ceil(plants / tray);

@@ -92,6 +92,14 @@ describe("a pull sheet", () => {
     expect(lines.map(({ bedName, wanted }) => [bedName, wanted])).toEqual([["Bed no longer there", 3]]);
   });
 
+  it("tells what is left to do apart from what is missing, swapped, or settled by a substitute already", () => {
+    const done = { ...NOTHING_DONE, short: 3, substituted: 3, swapped: 1, notes: ["wet feet"], photos: ["/photo/1"] };
+    const [line] = sheetLines(
+      pullSheet([row({ rowId: "r0", quantity: 8 })], [promise({ id: "p0", rowId: "r0", open: 2, pulled: 5 })], { ...context, progress: new Map([["p0", done]]) }),
+    );
+    expect(line).toMatchObject({ wanted: 8, pulled: 5, open: 2, swapped: 1, notes: ["wet feet"], photos: ["/photo/1"] });
+  });
+
   it("neither loses nor adds a plant", () => {
     const rows = fc.array(fc.nat(40), { minLength: 1, maxLength: 6 });
     const shares = fc.array(fc.record({ row: fc.nat(5), open: fc.nat(20), pulled: fc.nat(20) }), { maxLength: 8 });

@@ -5,7 +5,7 @@ import type { Kind } from "../plants/vocabulary";
 import { stepsText } from "./count-words";
 import { type DigPlan, type DigPlant, digHazards, digPlan } from "./dig-method";
 import type { PullTaxon } from "./pull-list";
-import { type LineProgress, lineMissing, NOTHING_DONE } from "./pull-progress";
+import { type LineProgress, lineMissing, lineOpen, NOTHING_DONE } from "./pull-progress";
 import { type Lift, liftClass, plantWeightLb, type RootBall, rootBall } from "./root-ball";
 import { placeOrder, placeText } from "./walking-order";
 
@@ -54,6 +54,13 @@ export type PullSheetLine = {
   readonly pulled: number;
   readonly short: number;
   readonly damaged: number;
+  /** Plants of another taxon that were pulled instead and stand in no bed yet. */
+  readonly swapped: number;
+  /** Plants that nothing was done about yet. */
+  readonly open: number;
+  /** What the field wrote about it, and the addresses of its photographs. */
+  readonly notes: readonly string[];
+  readonly photos: readonly string[];
   readonly placeText: string;
   readonly ownerText: string;
   readonly method: PullMethod;
@@ -129,6 +136,10 @@ function promisedLine(promise: SheetPromise, row: SheetRow | undefined, { digOn,
     pulled: promise.pulled,
     short: done.short,
     damaged: done.damaged,
+    swapped: Math.min(done.swapped, lineMissing(done)),
+    open: promise.open,
+    notes: done.notes,
+    photos: done.photos,
     placeText: placeText(lot),
     ownerText: lot.owner.kind === "own" ? "Own stock" : lot.owner.supplierName,
     method: own ? (isDug ? "dig" : "carry") : "buy",
@@ -146,6 +157,7 @@ function promisedLine(promise: SheetPromise, row: SheetRow | undefined, { digOn,
 
 function openLine(row: SheetRow, rest: number, done: LineProgress): PullSheetLine {
   const size = sizeRead(row.sizeText, row.taxon.kind);
+  const wanted = Math.max(rest, done.pulled + lineMissing(done));
   return {
     lineId: `${row.bedId}:${row.rowId}`,
     reservationId: null,
@@ -156,10 +168,14 @@ function openLine(row: SheetRow, rest: number, done: LineProgress): PullSheetLin
     taxon: row.taxon,
     sizeText: row.sizeText,
     size,
-    wanted: Math.max(rest, done.pulled + lineMissing(done)),
+    wanted,
     pulled: done.pulled,
     short: done.short,
     damaged: done.damaged,
+    swapped: Math.min(done.swapped, lineMissing(done)),
+    open: lineOpen(wanted, done),
+    notes: done.notes,
+    photos: done.photos,
     placeText: NOT_RESERVED,
     ownerText: "",
     method: "not reserved",

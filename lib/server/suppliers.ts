@@ -1,8 +1,10 @@
 // The nurseries plants are bought from: added, changed, deleted (restorable), with their lots and the lines of their lists that matched no plant.
 import { z } from "zod";
+import type { PriceBreak } from "../nursery/lot";
 import { database } from "./database";
 import type { Supplier as SupplierRecord } from "./generated/client";
 import { newId } from "./identity";
+import { lotPrices } from "./stock-lots";
 
 export type StoredSupplier = {
   readonly id: string;
@@ -135,6 +137,8 @@ export type SupplierLot = {
   readonly quantity: number;
   readonly reserved: number;
   readonly priceCents: number | null;
+  /** Prices by quantity, the smallest quantity first. */
+  readonly prices: readonly PriceBreak[];
   readonly readyFrom: string | null;
   readonly code: string;
   readonly remarks: string;
@@ -155,7 +159,7 @@ export async function supplierLots(id: string, find: string, page: number): Prom
   const own = Math.min(Math.max(1, page), pages);
   const lots = await database().lot.findMany({ where, orderBy: [{ taxonName: "asc" }, { size: "asc" }, { id: "asc" }], skip: (own - 1) * LOTS_A_PAGE, take: LOTS_A_PAGE });
   return {
-    lots: lots.map(({ id: lotId, taxonId, taxonName, size, quantity, reserved, priceCents, readyFrom, code, remarks }) => ({
+    lots: lots.map(({ id: lotId, taxonId, taxonName, size, quantity, reserved, priceCents, prices, readyFrom, code, remarks }) => ({
       id: lotId,
       taxonId,
       taxonName,
@@ -163,6 +167,7 @@ export async function supplierLots(id: string, find: string, page: number): Prom
       quantity,
       reserved,
       priceCents,
+      prices: lotPrices({ prices, priceCents }),
       readyFrom,
       code,
       remarks,

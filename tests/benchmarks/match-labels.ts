@@ -44,6 +44,11 @@ export function heldOutLists(): LabelledList[] {
   return listsOf(path.join(folder, "held-out"));
 }
 
+/** Lists by another hand: written and labelled by someone who had not seen the engine or its lists; the engine's first figures on them are in DEVELOPERS.md. */
+export function strangerLists(): LabelledList[] {
+  return listsOf(path.join(folder, "stranger"));
+}
+
 /** Each label with the line that was read for it: the first label of a row has the row's first line. Lines without a label are invented ones. */
 export function labelsJudged(
   labels: readonly LineLabel[],

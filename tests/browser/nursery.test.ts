@@ -122,6 +122,32 @@ describe("the firm's stock", () => {
     await keep(page, "On hand of Hydrangea", "12");
   });
 
+  it("keeps what is being typed when the answer to what was typed before arrives", async () => {
+    await free(page, 12);
+    await page.route("**/nursery", async (route) => {
+      if (route.request().method() === "POST") await new Promise((resolve) => setTimeout(resolve, 700));
+      await route.continue();
+    });
+    const answered = page.waitForResponse((response) => response.request().method() === "POST");
+    await onHand(page).fill("14");
+    await onHand(page).press("Enter");
+    await onHand(page).fill("12");
+    await answered;
+    await free(page, 14);
+    expect(await onHand(page).inputValue()).toBe("12");
+    await page.unroute("**/nursery");
+    await keep(page, "On hand of Hydrangea", "12");
+    await free(page, 12);
+  });
+
+  it("prints all lots that were asked for on a sheet of their own", async () => {
+    await page.getByRole("link", { name: "Stock sheet" }).click();
+    await page.getByRole("heading", { level: 1, name: "Stock sheet" }).waitFor();
+    expect(await page.locator(".stock-lines tbody tr").textContent()).toMatch(/Limelight[\s\S]*#5[\s\S]*Yard, bay 3[\s\S]*12/);
+    await expectAccessible(page);
+    await page.goto(`${server.url}/nursery`);
+  });
+
   it("is deleted and brought back with Undo", async () => {
     await page.getByRole("button", { name: /^Delete Hydrangea/ }).click();
     await page.getByText(/Limelight.*” deleted\./).waitFor();
@@ -337,6 +363,24 @@ describe("counting on a phone", () => {
     await soon(() => phone.getByLabel("On hand of Hydrangea paniculata 'Limelight', #5").inputValue()).toBe("5");
     await phone.context().close();
   });
+
+  it("opens anew without a signal, with what was counted and waits", async () => {
+    const phone = await openPage(browser, PHONE);
+    const address = `${server.url}/nursery/count?since=2100-01-01`;
+    await phone.goto(address);
+    const isKept = () => phone.evaluate(async () => (await (await caches.open("twelvemonth-pages-1")).keys()).length);
+    await soon(isKept).toBe(1);
+    await phone.context().setOffline(true);
+    await phone.goto(address);
+    await phone.getByRole("button", { name: "One more" }).click();
+    await phone.getByRole("button", { name: "Count 6" }).click();
+    await phone.reload();
+    await phone.getByText("1 count waits here for a signal; nothing is lost").waitFor();
+    await phone.getByText("2 of 2", { exact: true }).waitFor();
+    await phone.context().setOffline(false);
+    await phone.getByText("All counts are written").waitFor();
+    await phone.context().close();
+  });
 });
 
 describe("on a phone, and in the dark", () => {
@@ -389,7 +433,7 @@ describe("two thousand lots", () => {
     await page.getByRole("link", { name: "More lots" }).first().click();
     await page.getByText("Page 2 of 34").first().waitFor();
     await page.getByLabel("Find in the nursery").fill("limelight #5");
-    await page.getByText(/^1 of 2,002 lots, 5 plants\.$/).waitFor();
+    await page.getByText(/^1 of 2,002 lots, 6 plants\.$/).waitFor();
     expect(await lots(page).count()).toBe(1);
     expect(page.url()).toContain("q=limelight");
     await page.getByLabel("Find in the nursery").fill("limelite hydrnga");

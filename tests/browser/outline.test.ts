@@ -70,6 +70,24 @@ describe("an outline drawn", () => {
     await expect.poll(() => size(page)).toContain("360 sq ft, edge 84 ft");
   });
 
+  it("is drawn corner by corner, by sides as taped, and undo brings the old one back", async () => {
+    await page.getByRole("button", { name: "Draw it corner by corner" }).click();
+    for (const [side, way] of [
+      ["20'", "to the right"],
+      ["6 ft 6 in", "up"],
+      ["20", "to the left"],
+    ] as const) {
+      await page.getByLabel("Next side").fill(side);
+      await page.getByRole("combobox", { name: /^runs/ }).selectOption({ label: way });
+      await page.getByRole("button", { name: "Add the side" }).click();
+    }
+    await expectAccessible(page);
+    await page.getByRole("button", { name: "Close the outline" }).click();
+    await expect.poll(() => size(page)).toContain("130 sq ft, edge 53 ft");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await expect.poll(() => size(page)).toContain("360 sq ft, edge 84 ft");
+  });
+
   it("bends an edge to an arc by mouse, and the area is true", async () => {
     await page.getByRole("button", { name: /^Edge 1–2: 30 ft, straight/ }).click();
     await drag(page, page.getByRole("button", { name: /^Middle of edge 1–2, straight/ }), 0, 40);

@@ -62,6 +62,8 @@ describe("suppliers", () => {
     await expectAccessible(page);
     await page.getByLabel("B", { exact: true }).selectOption({ label: "quantity" });
     await page.getByLabel("A", { exact: true }).selectOption({ label: "price" });
+    expect(await page.getByRole("button", { name: "Accept the list" }).isDisabled()).toBe(true);
+    await page.getByText(/^Columns were changed: read the list again/).waitFor();
     await page.getByRole("button", { name: "Read again with these columns" }).click();
     await page.getByRole("button", { name: "Read again with these columns" }).waitFor({ state: "detached" });
     await page.getByText(/4 lines, of these 3 with a sure name/).waitFor();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { listMatch } from "../../lib/nursery/line-match";
 import { plantIndex } from "../../lib/plants/search";
-import { heldOutLists, type LabelledList, labelledLists, labelsJudged, sizeFaults } from "../benchmarks/match-labels";
+import { heldOutLists, type LabelledList, labelledLists, labelsJudged, sizeFaults, strangerLists } from "../benchmarks/match-labels";
 import { datasetTaxa } from "./dataset";
 
 const taxa = datasetTaxa();
@@ -18,6 +18,7 @@ function judged(lists: readonly LabelledList[]) {
 describe.each([
   ["hand-labelled availability lists", labelledLists(), 8, 400],
   ["lists held out from tuning", heldOutLists(), 3, 120],
+  ["lists by another hand", strangerLists(), 15, 530],
 ])("%s", (_, lists, styles, least) => {
   const all = judged(lists);
   const share = (good: (one: (typeof all)[number]) => boolean) => all.filter(good).length / all.length;

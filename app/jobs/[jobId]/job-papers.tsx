@@ -2,7 +2,8 @@ import Link from "next/link";
 
 const PAPERS = [
   ["schedule", "Planting schedule"],
-  ["stock", "Where the plants come from"],
+  ["stock", "Plants for this job"],
+  ["stock/purchase", "Purchase list"],
   ["pull", "Pull list"],
   ["pull/field", "On the phone"],
   ["shorts", "Short on the pull"],

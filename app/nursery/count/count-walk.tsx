@@ -6,6 +6,7 @@ import { BotanicalText } from "@/app/parts/botanical-text";
 import type { LotLine } from "@/lib/server/nursery-lots";
 import { DayText } from "../lot-dates";
 import { onHandRead } from "../lot-readers";
+import { countsRead } from "./count-queue";
 import { useCountQueue } from "./use-count-queue";
 
 const number = (count: number): string => count.toLocaleString("en-US");
@@ -26,6 +27,17 @@ export function CountWalk({ lines: given, skipped }: { lines: readonly LotLine[]
   const known = lot ? (counted.get(lot.id) ?? lot.quantity) : 0;
   const text = typed ?? String(known);
   const read = onHandRead(text.trim());
+  // A page kept on the phone knows the lots as they were: what was counted since and waits here is done.
+  useEffect(() => {
+    const done = countsRead().filter(({ lotId }) => given.some(({ lot: one }) => one.id === lotId));
+    if (!done.length) return;
+    const known = new Map(done.map(({ lotId, quantity }) => [lotId, quantity]));
+    setCounted((now) => new Map([...known, ...now]));
+    setAt((now) => {
+      const first = given.findIndex(({ lot: one }) => !known.has(one.id));
+      return now === 0 ? (first < 0 ? given.length : first) : now;
+    });
+  }, [given]);
   const walked = useRef(false);
   useEffect(() => {
     // The new lot is told to who listens; the first needs no telling.

@@ -1,12 +1,15 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState } from "react";
+import { pageKept } from "@/app/parts/page-kept";
 import type { StoredLot } from "@/lib/server/lots";
 import { lotCountAction } from "../actions";
 import { answerWords } from "../use-lot-save";
 import { countAdded, countsRead, countsWrite, type WaitingCount } from "./count-queue";
 
 const RETRY_MS = 15_000;
+/** The page is kept anew when no count was made for so long. */
+const KEEP_MS = 5_000;
 
 /** A count that was not written: why, and whether it may be written all the same. */
 export type CountTrouble = { readonly count: WaitingCount; readonly words: string; readonly mayStand: boolean };
@@ -28,6 +31,7 @@ export type CountQueue = {
 export function useCountQueue(): CountQueue {
   const queue = useRef<readonly WaitingCount[]>([]);
   const sending = useRef(false);
+  const keeping = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const lots = useRef(new Map<string, StoredLot>());
   const [waiting, setWaiting] = useState(0);
   const [unreached, setUnreached] = useState(false);
@@ -57,6 +61,8 @@ export function useCountQueue(): CountQueue {
           setLatest(new Map(lots.current));
         }
         const words = answerWords(answer);
+        clearTimeout(keeping.current);
+        keeping.current = setTimeout(() => void pageKept(), KEEP_MS);
         if (answer.kind === "saved") setTold(words && `${sent.name}: ${words}`);
         else setTroubles((list) => [...list.filter((trouble) => trouble.count.lotId !== sent.lotId), { count: sent, words: words ?? "", mayStand: answer.kind === "promised" }]);
       }
@@ -69,12 +75,14 @@ export function useCountQueue(): CountQueue {
   useEffect(() => {
     hold(countsRead());
     void send();
+    void pageKept();
     const again = () => void send();
     window.addEventListener("online", again);
     const timer = setInterval(again, RETRY_MS);
     return () => {
       window.removeEventListener("online", again);
       clearInterval(timer);
+      clearTimeout(keeping.current);
     };
   }, [hold, send]);
   const add = useCallback(

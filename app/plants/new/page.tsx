@@ -23,11 +23,13 @@ function writtenName(written: string): { botanical: string; cultivar: string | n
 }
 
 export default async function NewPlantPage({ searchParams }: Props) {
-  const { like, place: asked, written } = await searchParams;
+  const { like, place: asked, written, supplier, line } = await searchParams;
   const [{ choices, chosen }, held, address] = await Promise.all([plantPlaces(typeof asked === "string" ? asked : null), taxaHeld(), plantListAddress()]);
   const taxon = typeof like === "string" ? held.byId.get(like) : undefined;
   const blank = { ...ownTaxonBlank(chosen.seenAt), ...(typeof written === "string" ? writtenName(written) : {}) };
   const input = taxon ? ownTaxonLike(taxon, seasonOf(held, taxon, chosen.year), chosen.seenAt) : like === "none" ? blank : null;
+  const listed = typeof supplier === "string" && typeof line === "string" ? { supplierId: supplier, key: line } : undefined;
+  const back = listed ? `/nursery/suppliers/${listed.supplierId}` : taxon ? `/plants/${taxon.id}` : "/plants";
   return (
     <main id="main" className="sheet plants">
       <div className="sheet-head spread">
@@ -40,7 +42,7 @@ export default async function NewPlantPage({ searchParams }: Props) {
         </p>
       ) : null}
       {input ? (
-        <OwnForm key={`${taxon?.id ?? "none"} ${chosen.key}`} id={null} input={input} placeLabel={chosen.label} back={taxon ? `/plants/${taxon.id}` : "/plants"} />
+        <OwnForm key={`${taxon?.id ?? "none"} ${chosen.key}`} id={null} input={input} placeLabel={chosen.label} back={back} listed={listed} />
       ) : (
         <LikeChooser address={address} placeKey={chosen.key} />
       )}

@@ -3,6 +3,7 @@
 import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { type FormEvent, useState, useTransition } from "react";
+import { unmatchedResolveAction } from "@/app/nursery/suppliers/actions";
 import type { FieldFault, OwnTaxonInput } from "@/lib/plants/own-taxon";
 import { ownTaxonSaveAction } from "../actions";
 import { FeatureRows } from "./feature-rows";
@@ -19,6 +20,8 @@ type Props = {
   /** Where the windows are seen. */
   readonly placeLabel: string;
   readonly back: string;
+  /** The lines of a supplier's list that are of this plant: they become lots of it. */
+  readonly listed?: { readonly supplierId: string; readonly key: string };
 };
 
 /** Brings the first field with a fault into view. */
@@ -35,7 +38,7 @@ function faultShow(faults: readonly FieldFault[]): void {
 }
 
 /** A plant of one's own: what it is called, what it is, its year; the rest folded away with what the plant like it has. */
-export function OwnForm({ id, input, placeLabel, back }: Props) {
+export function OwnForm({ id, input, placeLabel, back, listed }: Props) {
   const router = useRouter();
   const [draft, setDraft] = useState(() => draftOf(input));
   const [faults, setFaults] = useState<readonly FieldFault[]>([]);
@@ -54,8 +57,11 @@ export function OwnForm({ id, input, placeLabel, back }: Props) {
     }
     start(async () => {
       const answer = await ownTaxonSaveAction(id, made.input);
-      if (answer.kind === "saved") router.push(`/plants/${answer.id}`);
-      else fail(answer.faults);
+      if (answer.kind !== "saved") return fail(answer.faults);
+      if (!listed) return router.push(`/plants/${answer.id}`);
+      // Where the lines cannot be reached they stay on the supplier's page, and are asked about there.
+      await unmatchedResolveAction(listed.supplierId, listed.key, answer.id).catch(() => null);
+      router.push(`/nursery/suppliers/${listed.supplierId}`);
     });
   };
   const elsewhere = faults.find((f) => f.field === "(form)")?.message ?? "";

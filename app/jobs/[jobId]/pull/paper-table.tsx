@@ -34,6 +34,17 @@ function Line({ columns, row, count }: { columns: readonly PaperColumn[]; row: P
           </td>
         ))}
       </tr>
+      {row.photos ? (
+        <tr className="caution-row screen-only">
+          <td colSpan={count} className="line-photos">
+            {row.photos.map((address, i) => (
+              <a key={address} href={address}>
+                <img src={address} alt={`Taken in the field, ${i + 1} of ${row.photos?.length ?? 0}`} loading="lazy" />
+              </a>
+            ))}
+          </td>
+        </tr>
+      ) : null}
       {row.caution ? (
         <tr className="caution-row">
           <td colSpan={count} className="alert small">

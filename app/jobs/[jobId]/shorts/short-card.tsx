@@ -50,6 +50,15 @@ export function ShortCard({ jobId, short }: { jobId: string; short: ShortLine })
         {bareWithout.length ? `, and ${bareWithout.join(", ")} would be bare` : ""}.
       </p>
       {progress.notes.length ? <p className="small">From the field: {progress.notes.join("; ")}.</p> : null}
+      {progress.photos.length ? (
+        <p className="short-photos">
+          {progress.photos.map((address, i) => (
+            <a key={address} href={address}>
+              <img src={address} alt={`Taken in the field, ${i + 1} of ${progress.photos.length}`} loading="lazy" />
+            </a>
+          ))}
+        </p>
+      ) : null}
       {words ? (
         <p role={words.alert ? "alert" : "status"} className={words.alert ? "alert" : ""}>
           {words.text}

@@ -5,6 +5,7 @@ import { BotanicalText } from "@/app/parts/botanical-text";
 import { TitleBlock } from "@/app/parts/title-block";
 import { WhoField } from "@/app/parts/who-field";
 import { whoNow } from "@/app/who";
+import { centsText } from "@/lib/pulls/count-words";
 import { supplierFind, supplierList, supplierLots } from "@/lib/server/suppliers";
 import { taxaHeld } from "@/lib/server/taxa";
 import { today } from "@/lib/server/today";
@@ -96,7 +97,12 @@ export default async function SupplierPage({ params, searchParams }: Props) {
                       {number(lot.reserved)}
                     </td>
                     <td data-label="Each" className="number">
-                      {lot.priceCents === null ? "—" : `$${(lot.priceCents / 100).toFixed(2)}`}
+                      {lot.priceCents === null ? "—" : centsText(lot.priceCents)}
+                      {lot.prices.slice(1).map(({ from, cents }) => (
+                        <span key={from} className="second-line small soft">
+                          {centsText(cents)} from {number(from)} on
+                        </span>
+                      ))}
                     </td>
                     <td data-label="Ready">{lot.readyFrom === null || lot.readyFrom <= now.iso ? "now" : dateText(lot.readyFrom)}</td>
                     <td data-label="Remarks" className="small">

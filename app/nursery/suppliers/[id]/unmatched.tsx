@@ -55,7 +55,10 @@ export function Unmatched({ supplierId, names }: { supplierId: string; names: re
                 >
                   This is …
                 </button>
-                <Link href={`/plants/new?like=none&written=${encodeURIComponent(name.written)}`} aria-label={`Make ${name.written} a plant of your own`}>
+                <Link
+                  href={`/plants/new?${new URLSearchParams({ like: "none", written: name.written, supplier: supplierId, line: name.key })}`}
+                  aria-label={`Make ${name.written} a plant of your own`}
+                >
                   Plant of your own
                 </Link>
                 <button type="button" className="plain" onClick={() => unmatchedDropAction(supplierId, name.key)} aria-label={`Let ${name.written} go`}>

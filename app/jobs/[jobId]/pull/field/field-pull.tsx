@@ -3,10 +3,10 @@
 import Link from "next/link";
 import { useEffect, useMemo, useState } from "react";
 import { BotanicalText } from "@/app/parts/botanical-text";
+import { pageKept } from "@/app/parts/page-kept";
 import { WhoField } from "@/app/parts/who-field";
 import { fieldList, type ShownLine } from "@/lib/papers/field-list";
 import { FieldDialog } from "./field-dialog";
-import { pageKept } from "./page-kept";
 import { type SignalState, useFieldList } from "./use-field-list";
 
 function signalWords(signal: SignalState, waiting: number): string {

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
-import { PrintButton } from "@/app/parts/print-button";
+import { PaperDownloads } from "@/app/jobs/[jobId]/pull/paper-downloads";
 import { TitleBlock } from "@/app/parts/title-block";
 import { WhoField } from "@/app/parts/who-field";
 import { whoNow } from "@/app/who";
@@ -33,7 +33,7 @@ export default async function PurchasePage({ params }: { params: Promise<{ jobId
         </div>
         <div className="row screen-only">
           <WhoField who={who} />
-          <PrintButton />
+          <PaperDownloads address={`/jobs/${jobId}/pull/file`} query={{ view: "buy" }} />
         </div>
       </div>
       <PurchaseSheet

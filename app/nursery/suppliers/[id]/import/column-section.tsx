@@ -33,9 +33,17 @@ const ROLE_WORDS: Readonly<Record<ColumnRole, string>> = {
 };
 const ROLES = Object.keys(ROLE_WORDS) as ColumnRole[];
 
-function SheetColumns({ sheet, several, correct, busy }: { sheet: SheetShown; several: boolean; correct: (correction: Correction) => void; busy: boolean }) {
+type SheetProps = { sheet: SheetShown; several: boolean; correct: (correction: Correction) => void; unread: (sheet: string, is: boolean) => void; busy: boolean };
+
+function SheetColumns({ sheet, several, correct, unread, busy }: SheetProps) {
   const [roles, setRoles] = useState(() => sheet.columns.map(({ role }) => role));
-  const changed = roles.some((role, c) => role !== sheet.columns[c]?.role);
+  const isChanged = (now: readonly ColumnRole[]): boolean => now.some((role, c) => role !== sheet.columns[c]?.role);
+  const changed = isChanged(roles);
+  const choose = (role: ColumnRole, at: number) => {
+    const next = roles.map((one, i) => (i === at ? role : one));
+    setRoles(next);
+    unread(sheet.sheet, isChanged(next));
+  };
   return (
     <div className="sheet-columns">
       {several ? <h3>{sheet.sheet}</h3> : null}
@@ -69,7 +77,7 @@ function SheetColumns({ sheet, several, correct, busy }: { sheet: SheetShown; se
                 disabled={busy}
                 onChange={(event) => {
                   const role = ROLES.find((one) => one === event.target.value);
-                  if (role) setRoles(roles.map((one, i) => (i === c ? role : one)));
+                  if (role) choose(role, c);
                 }}
               >
                 {ROLES.map((role) => (
@@ -92,8 +100,13 @@ function SheetColumns({ sheet, several, correct, busy }: { sheet: SheetShown; se
   );
 }
 
-/** The columns as they were read, each with a choice over it. */
-export function ColumnSection({ shown, correct, busy }: { shown: ImportShown; correct: (corrections: readonly Correction[]) => void; busy: boolean }) {
+/** The columns as they were read, each with a choice over it. @param unread told of each sheet whether a choice of its columns was made that the list was not read with */
+export function ColumnSection({
+  shown,
+  correct,
+  unread,
+  busy,
+}: Pick<SheetProps, "unread" | "busy"> & { shown: ImportShown; correct: (corrections: readonly Correction[]) => void }) {
   return (
     <section aria-labelledby="columns">
       <h2 id="columns">Columns</h2>
@@ -101,7 +114,7 @@ export function ColumnSection({ shown, correct, busy }: { shown: ImportShown; co
         {shown.recalled ? "As on the supplier’s last list. " : "Guessed from headings and contents. "}What you change is remembered for this supplier when you accept.
       </p>
       {shown.sheets.map((sheet) => (
-        <SheetColumns key={sheet.sheet} sheet={sheet} several={shown.sheets.length > 1} correct={(correction) => correct([correction])} busy={busy} />
+        <SheetColumns key={sheet.sheet} sheet={sheet} several={shown.sheets.length > 1} correct={(correction) => correct([correction])} unread={unread} busy={busy} />
       ))}
     </section>
   );

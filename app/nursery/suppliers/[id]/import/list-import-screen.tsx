@@ -24,6 +24,8 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
   const [shown, setShown] = useState<ImportShown | null>(null);
   const [change, setChange] = useState<ChangeGroups | null>(null);
   const [reading, setReading] = useState(0);
+  // Sheets with columns chosen anew that the list was not read with yet.
+  const [unread, setUnread] = useState<ReadonlySet<string>>(new Set());
   const [result, setResult] = useState<AcceptAnswer | null>(null);
   const [accepting, startAccept] = useTransition();
   const stop = useRef<AbortController | null>(null);
@@ -60,6 +62,7 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
       });
       if (importId) await refresh(importId);
       setReading((count) => count + 1);
+      setUnread(new Set());
     } catch {
       if (!own.signal.aborted) setFault(LOST);
     }
@@ -78,6 +81,12 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
   };
   const correct = (corrections: readonly Correction[]) => {
     if (id) void read(`/api/list-import/${id}`, { method: "POST", body: JSON.stringify(corrections), headers: { "content-type": "application/json" } });
+  };
+  const unreadMark = (sheet: string, is: boolean) => {
+    const next = new Set(unread);
+    if (is) next.add(sheet);
+    else next.delete(sheet);
+    setUnread(next);
   };
   const cancel = () => {
     stop.current?.abort();
@@ -151,18 +160,19 @@ export function ListImportScreen({ supplierId, last }: { supplierId: string; las
             {number(shown.groups.confirm.lines)} to confirm, {number(shown.groups.none.lines)} without a plant. {shown.notes.join(" ")} Nothing is written yet.
           </p>
           <div className="row import-acts screen-only">
-            <button type="button" className="button primary" onClick={accept} disabled={accepting || busy}>
+            <button type="button" className="button primary" onClick={accept} disabled={accepting || busy || unread.size > 0}>
               {accepting ? "Writing …" : "Accept the list"}
             </button>
             <button type="button" className="button" onClick={cancel} disabled={accepting}>
               Cancel
             </button>
-            <span className="small soft">
+            <span className="small soft" role="status">
+              {unread.size ? "Columns were changed: read the list again with them before it is accepted. " : ""}
               {open ? `${number(open)} ${open === 1 ? "name is" : "names are"} not confirmed; what stands under ${open === 1 ? "it" : "them"} would be kept without a plant.` : ""}
             </span>
           </div>
           {change ? <ChangeSection change={change} /> : null}
-          <ColumnSection key={`columns ${reading}`} shown={shown} correct={correct} busy={busy} />
+          <ColumnSection key={`columns ${reading}`} shown={shown} correct={correct} unread={unreadMark} busy={busy} />
           <NameSection key={`names ${reading}`} shown={shown} changed={() => refresh(shown.id)} />
           <section aria-labelledby="skipped">
             <details>

@@ -331,7 +331,17 @@ export function DrawingArea(props: DrawingAreaProps) {
   const ground = (
     <>
       <UnderlayImage bed={bed} view={view} path={path} />
-      <GroundSvg edges={edges} outline={plan.outline} things={drawing.things} standpoint={drawing.standpoint} view={view} widthPx={widthPx} heightPx={heightPx} name="sheet" />
+      <GroundSvg
+        edges={edges}
+        outline={plan.outline}
+        things={drawing.things}
+        standpoint={drawing.standpoint}
+        view={view}
+        widthPx={widthPx}
+        heightPx={heightPx}
+        name="sheet"
+        labeled={layer !== null}
+      />
     </>
   );
   const zooms = <ZoomButtons zoom={zoom} whole={whole} />;

@@ -8,7 +8,24 @@ import { yearText } from "./time-sliders";
 const percent = (share: number) => `${Math.round(share * 100)} %`;
 
 /** What the drawing comes to, in one line. */
-export function DrawingFacts({ view, bed, year, day, crowds }: { view: BedView; bed: Bed; year: number; day: number; crowds: number }) {
+export function DrawingFacts({
+  view,
+  bed,
+  year,
+  day,
+  crowds,
+  outside,
+  choose,
+}: {
+  view: BedView;
+  bed: Bed;
+  year: number;
+  day: number;
+  crowds: number;
+  /** Plants that stand outside the bed. */
+  outside: ReadonlySet<string>;
+  choose: (ids: ReadonlySet<string>) => void;
+}) {
   const placed = bed.drawing?.plants.length ?? 0;
   const listed = view.rows.reduce((sum, { quantity }) => sum + quantity, 0);
   const cover = view.ground.coverByYear[year]?.overall ?? 0;
@@ -30,6 +47,14 @@ export function DrawingFacts({ view, bed, year, day, crowds }: { view: BedView; 
       {crowds ? (
         <li className="alert">
           <b>{crowds}</b> {crowds === 1 ? "place" : "places"} crowded by then
+        </li>
+      ) : null}
+      {outside.size ? (
+        <li className="alert">
+          <b>{outside.size}</b> outside the bed{" "}
+          <button type="button" className="plain screen-only" onClick={() => choose(outside)}>
+            Choose {outside.size === 1 ? "it" : "them"}
+          </button>
         </li>
       ) : null}
       <li className="soft">

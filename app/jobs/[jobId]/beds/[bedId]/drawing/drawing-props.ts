@@ -31,6 +31,8 @@ export type PanelProps = {
   readonly year: number;
   /** Of the bed's list: /jobs/…/beds/… */
   readonly path: string;
+  /** Whether the server has the bed as it is shown. */
+  readonly saved: boolean;
   readonly send: (command: BedCommand) => void;
   readonly say: (words: string) => void;
   /** Ids of placed plants. */

@@ -32,12 +32,14 @@ import { OutlineTools } from "./outline/outline-tools";
 import { DrawingPanels } from "./panels/drawing-panels";
 import { type Placing, type PlacingKind, placingGroups, placingStart } from "./placing";
 import { PlacingPanel } from "./placing-panel";
+import { plantsOutside } from "./plan-choice";
 import { dayShown } from "./plan-day";
 import { planFigures, planStands, standsGrown } from "./plan-figure";
 import { PlanKey } from "./plan-key";
 import { PlanOptions } from "./plan-options";
 import { PlanPrint, printScaleFt } from "./plan-print";
-import { outlineCorner } from "./plan-words";
+import { outlineCorner, plantsText } from "./plan-words";
+import { ReadingHelp } from "./reading-help";
 import type { SheetView } from "./sheet-view";
 import { TimeSliders, yearText } from "./time-sliders";
 import { type Choice, NO_CHOICE, usePlanActions } from "./use-plan-actions";
@@ -119,12 +121,19 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
   const grown = useMemo(() => standsGrown(stands), [stands]);
   const crowding = useMemo(() => (showCrowding && !shown ? (view.drawn?.crowding ?? []).filter((one) => one.year <= year) : []), [view.drawn, year, showCrowding, shown]);
   const corner = useMemo(() => outlineCorner(plan.outline), [plan]);
+  const outside = useMemo(() => plantsOutside(plants, plan.outline), [plants, plan]);
   const chosen = useMemo(() => plants.filter(({ id }) => choice.ids.has(id)), [plants, choice]);
 
   const say = useCallback((words: string) => setSaid(words), []);
   const actions = usePlanActions(bed, drawing.plants, figures, plan, choice, setChoice, snapFt, send, say);
   const addPlaced = useCallback((add: Readonly<Record<string, PlacedTaxon>>) => setPlaced((before) => ({ ...before, ...add })), []);
   const choose = useCallback((ids: ReadonlySet<string>) => setChoice({ ids, active: [...ids][0] ?? null }), []);
+  const chooseOutside = useCallback((ids: ReadonlySet<string>) => {
+    setMode("plants");
+    setPlacing(null);
+    setChoice({ ids, active: [...ids][0] ?? null });
+    setSaid(`${plantsText(ids.size)} outside the bed chosen. Delete takes them off the drawing.`);
+  }, []);
   const sendPanel = useCallback((command: BedCommand) => {
     setShown(null);
     send(command);
@@ -200,7 +209,20 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
   }, []);
 
   const layerProps = { bed, edges, snapFt, send, say };
-  const panelProps = { bed, bedView: view, placed, setPlaced: addPlaced, year, path, send: sendPanel, say, chosen: choice.ids, choose, preview: setShown };
+  const panelProps = {
+    bed,
+    bedView: view,
+    placed,
+    setPlaced: addPlaced,
+    year,
+    path,
+    saved: save.state.kind === "saved",
+    send: sendPanel,
+    say,
+    chosen: choice.ids,
+    choose,
+    preview: setShown,
+  };
   const scale = `1 in = ${printScaleFt(plan.outline)} ft`;
   const placingName = placing ? (figures.get(placing.rowId)?.name ?? "") : "";
 
@@ -286,8 +308,9 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
             />
             {printing ? <PlanPrint ground={{ edges, outline: plan.outline, things, standpoint: drawing.standpoint }} stands={stands} label={`Plan of ${bed.name}`} /> : null}
             <TimeSliders year={year} setYear={setYear} day={day} setDay={setDay} />
-            <DrawingFacts view={view} bed={bed} year={year} day={day} crowds={crowding.length} />
+            <DrawingFacts view={view} bed={bed} year={year} day={day} crowds={crowding.length} outside={outside} choose={chooseOutside} />
             {printing ? <PlanKey rows={view.rows} /> : null}
+            <ReadingHelp />
             {mode === "plants" ? <KeysHelp /> : null}
           </div>
           <div className="drawing-side">

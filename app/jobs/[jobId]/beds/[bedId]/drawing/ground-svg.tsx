@@ -20,6 +20,8 @@ export type GroundProps = {
   readonly heightPx: number;
   /** Keeps the patterns of screen and paper apart. */
   readonly name: string;
+  /** Edges are labeled by what lies over the drawing: it says lengths and borders itself. */
+  readonly labeled?: boolean;
 };
 
 /** Lines of the grid in the view and a little beyond, every so many feet. */
@@ -115,7 +117,7 @@ function OverAll({ outline, view }: Pick<GroundProps, "outline" | "view">) {
 }
 
 /** Everything of the ground that moves with it, at one view. */
-const GroundMarks = memo(function GroundMarks({ edges, outline, things, standpoint, view, widthPx, heightPx, name }: GroundProps) {
+const GroundMarks = memo(function GroundMarks({ edges, outline, things, standpoint, view, widthPx, heightPx, name, labeled = false }: GroundProps) {
   const bed = planPath(view, edges);
   const turn = outlineTurn(outline);
   const curves = planCurves(edges);
@@ -145,11 +147,15 @@ const GroundMarks = memo(function GroundMarks({ edges, outline, things, standpoi
       {sides.map(({ id, border, curve }) => (
         <BorderEdge key={id} border={border} curve={curve} view={view} name={name} part="line" turn={turn} />
       ))}
-      {sides.map(({ id, border, curve, lengthPx }) => (
-        <BorderWords key={id} border={border} curve={curve} lengthPx={lengthPx} view={view} turn={turn} />
-      ))}
-      <OverAll outline={outline} view={view} />
-      <Eyes standpoint={standpoint} outline={outline} view={view} />
+      {labeled ? null : (
+        <>
+          {sides.map(({ id, border, curve, lengthPx }) => (
+            <BorderWords key={id} border={border} curve={curve} lengthPx={lengthPx} view={view} turn={turn} />
+          ))}
+          <OverAll outline={outline} view={view} />
+          <Eyes standpoint={standpoint} outline={outline} view={view} />
+        </>
+      )}
     </>
   );
 });

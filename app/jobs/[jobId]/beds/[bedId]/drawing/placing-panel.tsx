@@ -5,6 +5,7 @@ import { lengthText } from "@/lib/ground/length";
 import type { PlanOutline } from "@/lib/ground/plan-outline";
 import type { Grid } from "@/lib/ground/spacing";
 import { TextField } from "../text-field";
+import { edgeName, edgeSide } from "./outline/outline-words";
 import { PLACING_MOST, type Placing, type PlacingGround, placingAngle, placingByArea, placingHasLine, placingHasWidth, placingLengthFt, placingTurned } from "./placing";
 import { plantsText, toolRead } from "./plan-words";
 
@@ -52,11 +53,16 @@ export function PlacingPanel({
   const { kind } = placing;
   const byArea = placingByArea(placing, ground);
   const line = placingHasLine(placing);
+  const followsEdge = kind === "row" && placing.edge !== null;
+  const wholeGround = kind === "fill" && !line;
   return (
     <section aria-label={`Setting ${name}`} className="hold-panel placing-panel screen-only">
       <p>
         <b>{name}</b>{" "}
-        <span className="soft">{kind === "row" && placing.edge !== null ? "The row follows the edge." : HOW[kind]} Arrows move it, Enter sets it, Esc puts it away.</span>
+        <span className="soft">
+          {followsEdge ? "The row follows the edge." : HOW[kind]}
+          {followsEdge || wholeGround ? "" : " Arrows move it,"} Enter sets it, Esc puts it away.
+        </span>
       </p>
       <div className="fields">
         {kind === "single" ? null : (
@@ -125,7 +131,7 @@ export function PlacingPanel({
               <option value="">a line</option>
               {edges.map(({ border }, index) => (
                 <option key={`edge-${String(index)}`} value={index}>
-                  edge {index + 1}, {borderText(border).replace(/^the /, "")}
+                  {edgeName(edges, index)} {edgeSide(edges, index)}, {border.what === "open" ? "open" : borderText(border).replace(/^the /, "")}
                 </option>
               ))}
             </select>

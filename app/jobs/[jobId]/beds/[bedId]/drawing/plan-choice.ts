@@ -1,6 +1,6 @@
 // Which plants of the drawing are meant: under the pointer, in a band, of a group, next in reading order.
 import type { PlacedPlant } from "@/lib/ground/bed-drawing";
-import type { Point } from "@/lib/ground/outline";
+import { type Outline, type Point, pointInOutline } from "@/lib/ground/outline";
 import type { PlanStand } from "./plan-figure";
 
 /** Reading order goes by bands so high (feet), from the back of the bed to the front, each from left to right. */
@@ -22,6 +22,11 @@ export function standAt(stands: readonly PlanStand[], [x, y]: Point, leastFt: nu
 export function plantsWithin(plants: readonly PlacedPlant[], a: Point, b: Point): Set<string> {
   const inside = (axis: 0 | 1, at: Point) => at[axis] >= Math.min(a[axis], b[axis]) && at[axis] <= Math.max(a[axis], b[axis]);
   return new Set(plants.flatMap(({ id, at }) => (inside(0, at) && inside(1, at) ? [id] : [])));
+}
+
+/** Ids of plants that stand outside an outline. */
+export function plantsOutside(plants: readonly PlacedPlant[], outline: Outline): Set<string> {
+  return new Set(plants.flatMap(({ id, at }) => (pointInOutline(at, outline) ? [] : [id])));
 }
 
 /** Ids of a plant's whole group. */

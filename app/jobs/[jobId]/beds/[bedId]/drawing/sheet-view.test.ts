@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { ANCHOR_REACH_PX, ftOfPx, pxOfFt, viewAnchor, viewOfAll, viewZoomed } from "./sheet-view";
+import { ANCHOR_REACH_PX, ftOfPx, outlineElsewhere, pxOfFt, viewAnchor, viewOfAll, viewZoomed } from "./sheet-view";
 
 const view = { pxPerFt: 12, originPx: [100, 300] } as const;
 
@@ -36,4 +36,17 @@ it("keeps its anchor while it is pushed about near it, and takes a new one when 
   expect(viewAnchor(far, near.anchor)).toEqual({ anchor: far, pushPx: [0, 0] });
   const zoomed = { ...view, pxPerFt: 13 };
   expect(viewAnchor(zoomed, view).anchor).toBe(zoomed);
+});
+it("shows another drawing whole again, and leaves the view alone where a corner was moved", () => {
+  const box = (x: number, length: number, depth: number) =>
+    [
+      [x, 0],
+      [x + length, 0],
+      [x + length, depth],
+      [x, depth],
+    ] as const;
+  expect(outlineElsewhere(box(0, 24, 8), box(0, 26, 8))).toBe(false);
+  expect(outlineElsewhere(box(0, 24, 8), box(0, 300, 8))).toBe(true);
+  expect(outlineElsewhere(box(0, 300, 8), box(0, 24, 8))).toBe(true);
+  expect(outlineElsewhere(box(0, 24, 8), box(100, 24, 8))).toBe(true);
 });

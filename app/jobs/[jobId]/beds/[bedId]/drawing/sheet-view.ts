@@ -21,6 +21,19 @@ export function viewOfAll(points: readonly Point[], widthPx: number, heightPx: n
   return { pxPerFt, originPx: [(widthPx - (highX + lowX) * pxPerFt) / 2, (heightPx + (highY + lowY) * pxPerFt) / 2] };
 }
 
+/** An outline so many times as long or deep as before is another drawing, and is shown whole again. */
+const ANOTHER_TIMES = 1.5;
+
+/** Whether an outline is so much longer, shorter or elsewhere than one before that the view on that one does not serve it. */
+export function outlineElsewhere(before: readonly Point[], after: readonly Point[]): boolean {
+  return ([0, 1] as const).some((axis) => {
+    const [low, high] = [Math.min(...before.map((p) => p[axis])), Math.max(...before.map((p) => p[axis]))];
+    const [lowNow, highNow] = [Math.min(...after.map((p) => p[axis])), Math.max(...after.map((p) => p[axis]))];
+    const [span, spanNow] = [high - low, highNow - lowNow];
+    return spanNow > ANOTHER_TIMES * span || span > ANOTHER_TIMES * spanNow || lowNow > high || highNow < low;
+  });
+}
+
 /** The view after zooming so that the ground under a pixel stays under it. */
 export function viewZoomed(view: SheetView, atPx: readonly [number, number], factor: number): SheetView {
   const [x, y] = ftOfPx(view, atPx);

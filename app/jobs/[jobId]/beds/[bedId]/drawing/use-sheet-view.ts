@@ -2,10 +2,12 @@
 
 import { type RefObject, useCallback, useEffect, useRef, useState } from "react";
 import type { Point } from "@/lib/ground/outline";
-import { type SheetView, viewOfAll, viewZoomed } from "./sheet-view";
+import { outlineElsewhere, type SheetView, viewOfAll, viewZoomed } from "./sheet-view";
 
 const MARGIN_PX = 72;
 const MARGIN_PHONE_PX = 44;
+/** Kept free at the foot of the window: the buttons and the scale stand there, under the length over all. */
+const FOOT_PX = 40;
 
 type Px = readonly [number, number];
 export type SheetWindow = {
@@ -33,7 +35,20 @@ export function useSheetView(area: RefObject<HTMLElement | null>, outline: reado
   const outlineNow = useRef(outline);
   outlineNow.current = outline;
 
-  const fit = useCallback(([width, height]: Px) => setView(viewOfAll(outlineNow.current, width, height, width < 600 ? MARGIN_PHONE_PX : MARGIN_PX)), []);
+  const fittedFor = useRef(outline);
+  const fit = useCallback(([width, height]: Px) => {
+    fittedFor.current = outlineNow.current;
+    setView(viewOfAll(outlineNow.current, width, height - FOOT_PX, width < 600 ? MARGIN_PHONE_PX : MARGIN_PX));
+  }, []);
+  const outlineBefore = useRef(outline);
+  useEffect(() => {
+    const before = touched.current ? outlineBefore.current : fittedFor.current;
+    outlineBefore.current = outline;
+    if (!outlineElsewhere(before, outline)) return;
+    touched.current = false;
+    const element = area.current;
+    if (element?.clientWidth) fit([element.clientWidth, element.clientHeight]);
+  }, [area, outline, fit]);
   useEffect(() => {
     const element = area.current;
     if (!element) return;

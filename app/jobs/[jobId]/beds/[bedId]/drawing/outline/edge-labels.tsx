@@ -13,6 +13,8 @@ import { BORDER_WORDS, edgeName, SHAPE_WORDS } from "./outline-words";
 const LETTER_PX = 3.4;
 /** Pixels from the edge to a label. */
 const OFF_PX = 17;
+/** Pixels from the middle of an edge that leave its handle free. */
+const BESIDE_HANDLE_PX = 26;
 /** Edges shorter than this on the screen say their length alone. */
 const SHORT_PX = 70;
 
@@ -37,8 +39,11 @@ export function EdgeLabels({ plan, view, widthPx, heightPx, chosen, choose, onKe
     const { at, out } = curveMiddle(view, curve, outward);
     const half = text.length * LETTER_PX + 4;
     const off = OFF_PX + Math.abs(out[0]) * half;
-    const left = Math.min(Math.max(at[0] + out[0] * off, half), Math.max(half, widthPx - half));
-    const top = Math.min(Math.max(at[1] + out[1] * off, 12), Math.max(12, heightPx - 12));
+    const wanted = at[0] + out[0] * off;
+    const left = Math.min(Math.max(wanted, half), Math.max(half, widthPx - half));
+    // Where the window's edge pushes a label back over its line, it leaves the middle to the handle there.
+    const aside = Math.abs(left - wanted) > 8 ? BESIDE_HANDLE_PX : 0;
+    const top = Math.min(Math.max(at[1] + out[1] * off + aside, 12), Math.max(12, heightPx - 12));
     return (
       <button
         key={`label-${edge}`}

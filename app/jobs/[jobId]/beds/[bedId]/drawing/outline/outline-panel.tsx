@@ -5,6 +5,7 @@ import { useState } from "react";
 import { areaText, lengthText } from "@/lib/ground/length";
 import { planArea, planPerimeter } from "@/lib/ground/plan-outline";
 import type { LayerProps } from "../drawing-props";
+import { CornerDrawing } from "./corner-drawing";
 import { EdgeTable } from "./edge-table";
 import { ImportDialog } from "./import-dialog";
 import "./outline.css";
@@ -49,6 +50,7 @@ export function OutlinePanel(props: LayerProps) {
           }}
         />
       </section>
+      <CornerDrawing edit={edit} />
       <StartOver edit={edit} />
       <div className="outline-section">
         <button type="button" onClick={() => setImporting(true)}>

@@ -11,6 +11,8 @@ import type { PlanOutline } from "@/lib/ground/plan-outline";
 export type OutlineTool =
   | { readonly kind: "spot"; readonly what: SpotKind }
   | { readonly kind: "line"; readonly what: LineKind; readonly path: readonly Point[] }
+  /** The bed's outline drawn anew, corner by corner. */
+  | { readonly kind: "corners"; readonly path: readonly Point[] }
   /** Two places of the picture whose distance is known; a third click begins anew. */
   | { readonly kind: "scale"; readonly points: readonly Point[] }
   | { readonly kind: "move picture" };

@@ -3,7 +3,7 @@ import type { Border, KeepClear, LineKind, SpotKind } from "@/lib/ground/border"
 import type { CurveShape } from "@/lib/ground/curve";
 import { lengthText } from "@/lib/ground/length";
 import type { Point } from "@/lib/ground/outline";
-import { edgeEnd } from "@/lib/ground/plan-edit";
+import { edgeEnd, outwardSign } from "@/lib/ground/plan-edit";
 import type { PlanOutline } from "@/lib/ground/plan-outline";
 
 export const BORDER_WORDS: Readonly<Record<Border["what"], string>> = {
@@ -36,6 +36,15 @@ export const placeWords = ([x, y]: Point) => `${Math.round(x * 100) / 100 + 0} f
 
 /** “1–2”: an edge by its corners, counted from 1. */
 export const edgeName = (plan: PlanOutline, edge: number) => `${edge + 1}–${edgeEnd(plan, edge) + 1}`;
+
+/** Which side of the drawing an edge lies on, by the way it faces: the front is at the foot. */
+export function edgeSide(plan: PlanOutline, edge: number): "front" | "right" | "back" | "left" {
+  const [from, to] = [plan[edge]?.from ?? [0, 0], plan[edgeEnd(plan, edge)]?.from ?? [0, 0]];
+  const outward = outwardSign(plan);
+  const [x, y] = [(to[1] - from[1]) * outward, (from[0] - to[0]) * outward];
+  if (Math.abs(y) >= Math.abs(x)) return y < 0 ? "front" : "back";
+  return x > 0 ? "right" : "left";
+}
 
 export function thingName(thing: KeepClear, index: number): string {
   const size = "radiusFt" in thing && thing.radiusFt > 0 ? `, ${lengthText(2 * thing.radiusFt)} wide` : "";

@@ -1,11 +1,13 @@
 "use client";
 
-import { type PointerEvent, useEffect, useRef } from "react";
+import { type PointerEvent, useEffect, useRef, useState } from "react";
 import type { UnderlayPlace } from "@/lib/ground/bed-drawing";
 import { type KeepClear, USUAL_CLEAR_FT } from "@/lib/ground/border";
+import { lengthText } from "@/lib/ground/length";
 import type { Point } from "@/lib/ground/outline";
 import { underlayMoved } from "@/lib/ground/underlay-scale";
 import { pxOfFt, type SheetView } from "../sheet-view";
+import { cornerAdded, planOfCorners } from "./corner-path";
 import { placeSnapped } from "./drag-handle";
 import { type OutlineTool, useOutlineTools } from "./outline-tools";
 import { thingFresh } from "./thing-fresh";
@@ -25,12 +27,30 @@ export function lineFinished(edit: OutlineEdit, tool: OutlineTool & { kind: "lin
   return tool.path.length < 2 ? null : [...edit.things, thingFresh(tool.what, tool.path)];
 }
 
+/** Pixels from the first corner within which a press closes the outline. */
+const CLOSE_PX = 14;
+
+/** The corners kept as the bed's outline, or shown with what is wrong with it; false where there are too few. */
+export function cornersFinished(edit: OutlineEdit, path: readonly Point[]): boolean {
+  const plan = planOfCorners(path);
+  if (!plan) return false;
+  edit.keepPlan(plan, `The outline has ${plan.length} corners now. Bend its edges and say what they border; Undo brings the old one back.`);
+  return true;
+}
+
 /** Over the whole drawing while a click on it places something: a thing, the points of a line, two places of the picture; or while the picture is dragged. */
 export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceProps) {
   const { setTool, choose } = useOutlineTools();
   // Where the pointer took hold of the picture, and how it lay then.
   const held = useRef<{ at: Point; underlay: UnderlayPlace; now: UnderlayPlace } | null>(null);
+  // Where the pointer is while corners are drawn: the side being drawn, with its length.
+  const [over, setOver] = useState<Point | null>(null);
   const finish = () => {
+    if (tool.kind === "corners") {
+      if (cornersFinished(edit, tool.path)) setTool(null);
+      else say("An outline has three corners or more.");
+      return;
+    }
     const things = tool.kind === "line" ? lineFinished(edit, tool) : null;
     if (things) {
       edit.keepThings(things, `${things.at(-1)?.what} drawn.`);
@@ -45,8 +65,13 @@ export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceP
       if (event.target instanceof HTMLElement && event.target.closest("input, select, textarea, dialog")) return;
       const { tool, finish } = latest.current;
       if (event.key === "Escape") setTool(null);
-      else if (event.key === "Enter" && tool.kind === "line" && !(event.target instanceof HTMLElement && event.target.closest("button:not(.tool-surface)"))) finish();
-      else if (event.key === "Backspace" && tool.kind === "line") setTool({ ...tool, path: tool.path.slice(0, -1) });
+      else if (
+        event.key === "Enter" &&
+        (tool.kind === "line" || tool.kind === "corners") &&
+        !(event.target instanceof HTMLElement && event.target.closest("button:not(.tool-surface)"))
+      )
+        finish();
+      else if (event.key === "Backspace" && (tool.kind === "line" || tool.kind === "corners")) setTool({ ...tool, path: tool.path.slice(0, -1) });
       else return;
       event.preventDefault();
     };
@@ -72,6 +97,15 @@ export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceP
         say(`Point ${tool.path.length + 1} of the line.`);
         return;
       }
+      case "corners": {
+        const at = placeSnapped(raw, snapFt);
+        const [first] = tool.path;
+        const [px, firstPx] = [pxOfFt(view, raw), first ? pxOfFt(view, first) : null];
+        if (firstPx && tool.path.length >= 3 && Math.hypot(px[0] - firstPx[0], px[1] - firstPx[1]) <= CLOSE_PX) return finish();
+        setTool({ ...tool, path: cornerAdded(tool.path, at) });
+        say(`Corner ${tool.path.length + 1}.`);
+        return;
+      }
       case "scale":
         setTool({ kind: "scale", points: tool.points.length >= 2 ? [raw] : [...tool.points, raw] });
         say(tool.points.length === 1 ? "Both places are marked. Type how far apart they are." : "First place marked.");
@@ -80,7 +114,9 @@ export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceP
         return;
     }
   };
-  const line = tool.kind === "line" ? tool.path.map((point) => pxOfFt(view, point)) : [];
+  const line = tool.kind === "line" || tool.kind === "corners" ? tool.path.map((point) => pxOfFt(view, point)) : [];
+  const last = tool.kind === "corners" ? tool.path.at(-1) : undefined;
+  const side = last && over ? { from: pxOfFt(view, last), to: pxOfFt(view, over), words: lengthText(Math.hypot(over[0] - last[0], over[1] - last[1])) } : null;
   const marks = tool.kind === "scale" ? tool.points.map((point) => pxOfFt(view, point)) : line;
   return (
     <>
@@ -97,6 +133,7 @@ export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceP
           if (edit.underlay) held.current = { at: placeOf(event), underlay: edit.underlay, now: edit.underlay };
         }}
         onPointerMove={(event) => {
+          if (tool.kind === "corners") return setOver(placeSnapped(placeOf(event), snapFt));
           if (!held.current) return;
           const [x, y] = placeOf(event);
           const { at, underlay } = held.current;
@@ -108,9 +145,18 @@ export function ToolSurface({ tool, edit, view, snapFt, placeOf, say }: SurfaceP
           else put(event);
           held.current = null;
         }}
-        onDoubleClick={() => tool.kind === "line" && finish()}
+        onPointerLeave={() => setOver(null)}
+        onDoubleClick={() => (tool.kind === "line" || (tool.kind === "corners" && tool.path.length >= 3)) && finish()}
       />
       <svg className="tool-ink" width="100%" height="100%" aria-hidden="true" focusable="false">
+        {side ? (
+          <>
+            <line x1={side.from[0]} y1={side.from[1]} x2={side.to[0]} y2={side.to[1]} strokeDasharray="5 4" />
+            <text className="plan-words" x={(side.from[0] + side.to[0]) / 2 + 8} y={(side.from[1] + side.to[1]) / 2 - 6}>
+              {side.words}
+            </text>
+          </>
+        ) : null}
         {marks.length > 1 ? <polyline points={marks.map((p) => p.join(",")).join(" ")} /> : null}
         {marks.map(([x, y], i) => (
           <path key={`${x} ${y} ${String(i)}`} d={`M${x - 9} ${y}h18M${x} ${y - 9}v18`} />

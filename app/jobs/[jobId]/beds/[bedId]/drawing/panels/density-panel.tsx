@@ -7,38 +7,27 @@ import { centsText } from "@/lib/pulls/count-words";
 import type { PanelProps } from "../drawing-props";
 import type { RowPrices } from "./prices/route";
 
-/** Lets a change of the list reach the server before its prices are asked for. */
-const SAVED_AFTER_MS = 2000;
-
 type Prices = RowPrices["rows"];
 
-/** Prices of the firm's own lots for the rows of the bed, asked for again when plants or sizes change. */
-function useRowPrices(path: string, rowsKey: string): Prices {
-  const [prices, setPrices] = useState<Prices>([]);
-  const [asked, setAsked] = useState("");
+/** Prices of the firm's own lots for the rows of the bed as it is saved, asked for again when plants or sizes change; null until they are known. */
+function useRowPrices(path: string, rowsKey: string, saved: boolean): Prices | null {
+  const [prices, setPrices] = useState<Prices | null>(null);
   useEffect(() => {
+    // The key is all that the prices hang on; a change that is not saved yet is asked for when it is.
+    if (!saved || rowsKey === "") return;
     const stop = new AbortController();
-    const timer = setTimeout(
-      () => {
-        setAsked(rowsKey);
-        fetch(`${path}/drawing/panels/prices`, { signal: stop.signal })
-          .then(async (response) => {
-            if (response.ok) setPrices(((await response.json()) as RowPrices).rows);
-          })
-          // Without prices the panel tells plants alone.
-          .catch(() => setPrices([]));
-      },
-      asked === "" ? 0 : SAVED_AFTER_MS,
-    );
-    return () => {
-      clearTimeout(timer);
-      if (asked !== rowsKey) stop.abort();
-    };
-  }, [path, rowsKey, asked]);
+    fetch(`${path}/drawing/panels/prices`, { signal: stop.signal })
+      .then(async (response) => setPrices(response.ok ? ((await response.json()) as RowPrices).rows : []))
+      .catch(() => {
+        // Without prices the panel tells plants alone.
+        if (!stop.signal.aborted) setPrices([]);
+      });
+    return () => stop.abort();
+  }, [path, rowsKey, saved]);
   return prices;
 }
 
-function StepWords({ step, direction }: { step: DensityStep | null; direction: 1 | -1 }) {
+function StepWords({ step, direction, asked }: { step: DensityStep | null; direction: 1 | -1 /** Prices are on their way. */; asked: boolean }) {
   const head = direction === 1 ? "One step up" : "One step down";
   if (!step)
     return (
@@ -49,7 +38,9 @@ function StepWords({ step, direction }: { step: DensityStep | null; direction: 1
   const plants = Math.abs(step.plants);
   const money =
     step.cents === null
-      ? "prices not known"
+      ? asked
+        ? "prices asked for …"
+        : "prices not known"
       : `${centsText(Math.abs(step.cents))} ${direction === 1 ? "more" : "less"}${step.unpriced.length ? `, without ${step.unpriced.join(", ")} (no price)` : ""}`;
   return (
     <div className="small density-step">
@@ -62,12 +53,12 @@ function StepWords({ step, direction }: { step: DensityStep | null; direction: 1
 }
 
 /** Density at hand-over and when grown, and what a step of it is worth in plants and money. */
-export function DensityPanel({ bedView, path }: PanelProps) {
+export function DensityPanel({ bedView, path, saved }: PanelProps) {
   const rowsKey = bedView.rows.map(({ row }) => `${row.id} ${row.taxonId} ${row.size}`).join("|");
-  const prices = useRowPrices(path, rowsKey);
+  const prices = useRowPrices(path, rowsKey, saved);
   const { atHandOver, atMaturity } = useMemo(() => groundDensities(bedView), [bedView]);
   const [up, down] = useMemo(() => {
-    const byRow = new Map(prices.map((one) => [one.rowId, one.prices]));
+    const byRow = new Map(prices?.map((one) => [one.rowId, one.prices]));
     const priceCents = (rowId: string, quantity: number) => lotPriceCents({ prices: byRow.get(rowId) ?? [] }, quantity);
     return [densityStep(bedView, 1, priceCents), densityStep(bedView, -1, priceCents)];
   }, [bedView, prices]);
@@ -100,8 +91,8 @@ export function DensityPanel({ bedView, path }: PanelProps) {
             ))}
           </dl>
           <p className="small">When grown: {atMaturity.words}</p>
-          <StepWords step={up} direction={1} />
-          <StepWords step={down} direction={-1} />
+          <StepWords step={up} direction={1} asked={prices === null} />
+          <StepWords step={down} direction={-1} asked={prices === null} />
           <p className="soft small">
             5 is set at mature spread. A step changes all groups in proportion, small ones in odd numbers; trees and single plants stay. Prices: own lots at the size on the list.
           </p>

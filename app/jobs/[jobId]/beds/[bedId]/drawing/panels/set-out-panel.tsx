@@ -15,6 +15,8 @@ const STANDPOINT_WORDS: Readonly<Record<StandpointName, string>> = {
   right: "the right",
   "all round": "all round: an island bed",
 };
+/** Density beyond this is off the scale: twice what will finally fit. */
+const SCALE_END = 10;
 const SEEDS_AT_ONCE = 6;
 const SHOWN = 4;
 const seedsFrom = (first: number) => Array.from({ length: SEEDS_AT_ONCE }, (_, i) => first + i);
@@ -127,6 +129,9 @@ export function SetOutPanel({
               ) : null}
             </p>
           )}
+          {open > 0 && bedView.ground.densityRaw > SCALE_END ? (
+            <p className="alert small">When grown the list is {bedView.ground.densityWords} No arrangement gives it room: take fewer plants, or fewer kinds.</p>
+          ) : null}
           {state === "failed" ? <p role="alert">This browser did not let the arrangements be worked out beside the page. Reload the page and try again.</p> : null}
           {ask.left.map(({ letter, name, why }) => (
             <p key={letter} className="small">

@@ -11,7 +11,7 @@ export async function pageKept(): Promise<void> {
       .map(({ name }) => new URL(name))
       .filter(({ origin, pathname }) => origin === location.origin && pathname.startsWith("/_next/static/"))
       .map(({ pathname, search }) => pathname + search);
-    active?.postMessage({ page: location.pathname, files });
+    active?.postMessage({ page: location.pathname + location.search, files });
   } catch {
     // Without it the page still works while it is open; only opening it anew needs a signal.
   }

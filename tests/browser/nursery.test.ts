@@ -1,13 +1,10 @@
 // The Nursery screens in a real Chromium: lots added, counted, refused, moved, written off, deleted and brought back; the walk through the places; the count
 // on a phone; what is on hand among the plants.
-import { createClient } from "@libsql/client";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { bedCreate, bedFind } from "../../lib/server/beds";
 import { database } from "../../lib/server/database";
-import { jobCreate } from "../../lib/server/jobs";
-import { reservationsMake } from "../../lib/server/reservations";
 import { expectAccessible, openBrowser, openPage, PHONE, screenshot, WIDE } from "../support/browser";
+import { promised } from "../support/promised";
 import { startServer, type TestServer } from "../support/server";
 
 let server: TestServer;
@@ -177,25 +174,6 @@ describe("the firm's stock", () => {
   });
 });
 
-/** So many plants of the first lot promised to a job of that name. */
-async function promised(jobName: string, quantity: number): Promise<void> {
-  const lot = await database().lot.findFirstOrThrow({ where: { deletedAt: null, taxonName: { contains: "Limelight" } } });
-  const jobId = await jobCreate(jobName);
-  const row = {
-    id: "r1",
-    taxonId: lot.taxonId,
-    taxonName: lot.taxonName,
-    quantity: { by: "count", count: quantity } as const,
-    spacingFt: null,
-    size: "#5",
-    remarks: "",
-    existing: false,
-  };
-  const site = { light: "sun", moisture: "average", ph: null, salt: "none", deer: "none", faces: "" } as const;
-  const bedId = await bedCreate(jobId, { name: "Bed", size: { by: "rectangle", lengthFt: 10, widthFt: 6 }, site, notes: "", rows: [row] });
-  const rowId = (await bedFind(bedId))?.bed.rows[0]?.id ?? "";
-  expect(await reservationsMake(jobId, [{ lotId: lot.id, bedId, rowId, quantity, steps: 0 }], "")).toMatchObject({ kind: "reserved" });
-}
 /** The page of the Limelight lot. */
 async function openLot(on: Page): Promise<void> {
   await on.goto(`${server.url}/nursery`);
@@ -409,43 +387,5 @@ describe("on a phone, and in the dark", () => {
     await other.getByText("1 of 2", { exact: true }).waitFor();
     await expectAccessible(other);
     await other.context().close();
-  });
-});
-
-describe("two thousand lots", () => {
-  it("are found, filtered and paged at once", async () => {
-    const client = createClient({ url: server.database });
-    const taxa = (await client.execute(`SELECT "id", "name" FROM "Taxon" ORDER BY "id" LIMIT 400`)).rows;
-    await client.batch(
-      Array.from({ length: 2000 }, (_, i) => {
-        const taxon = taxa[i % taxa.length];
-        const sql = `INSERT INTO "Lot" ("id", "taxonId", "taxonName", "size", "quantity", "reserved", "remarks", "updatedAt") VALUES (?, ?, ?, ?, ?, ?, ?, ?)`;
-        return { sql, args: [`many${i}`, taxon?.id ?? "", taxon?.name ?? "", `#${1 + (i % 7)}`, i % 50, i % 2 ? 0 : i % 50, `number ${i}`, new Date().toISOString()] };
-      }),
-      "write",
-    );
-    client.close();
-    const began = Date.now();
-    await page.goto(`${server.url}/nursery`);
-    await page.getByText(/^2,002 of 2,002 lots/).waitFor();
-    expect(Date.now() - began).toBeLessThan(6000);
-    expect(await lots(page).count()).toBe(60);
-    await page.getByRole("link", { name: "More lots" }).first().click();
-    await page.getByText("Page 2 of 34").first().waitFor();
-    await page.getByLabel("Find in the nursery").fill("limelight #5");
-    await page.getByText(/^1 of 2,002 lots, 6 plants\.$/).waitFor();
-    expect(await lots(page).count()).toBe(1);
-    expect(page.url()).toContain("q=limelight");
-    await page.getByLabel("Find in the nursery").fill("limelite hydrnga");
-    await page.getByText(/^No lot has “limelite hydrnga”\. Names that come near:/).waitFor();
-    await page.getByRole("button", { name: "Show all lots" }).click();
-    await page.getByLabel("Block").selectOption("heel-in bed");
-    await page.getByText(/^1 of 2,002 lots, 3 plants/).waitFor();
-    await page.getByLabel("Block").selectOption("all");
-    await page.getByLabel("Free plants only").check();
-    await page.getByText(/^1,002 of 2,002 lots/).waitFor();
-    await page.getByLabel("In order of").selectOption("size");
-    await soon(() => page.locator(".lot td[data-label=Size] input").first().inputValue()).toBe("#1");
-    await expectAccessible(page);
   });
 });

@@ -150,7 +150,8 @@ function heldSpan(span: Span, feature: Feature, reference: Span, leaves: Leaves 
   while (end - start >= DAYS) end -= DAYS;
   if (feature.kind === "fall color" && leaves) end = Math.min(end, leaves.off + Math.max(0, reference.end - leaves.referenceOff));
   if (end - start < shortest) end = start + shortest;
-  return { start, end };
+  // Rounded to whole days, a longer one would end on the day it begins.
+  return { start, end: Math.min(end, start + DAYS - 1) };
 }
 
 function featureWindow(feature: Feature, leaves: Leaves | null, carry: Carry): SeasonWindow {

@@ -11,8 +11,3 @@ export function MomentText({ at }: { at: string }) {
     </time>
   );
 }
-
-/** An ISO date in words, whatever the clock's zone. */
-export function dateText(iso: string): string {
-  return new Date(`${iso}T00:00:00Z`).toLocaleDateString("en-US", { month: "short", day: "numeric", year: "numeric", timeZone: "UTC" });
-}

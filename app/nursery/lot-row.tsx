@@ -5,9 +5,10 @@ import { useEffect, useRef } from "react";
 import { textRead } from "@/app/jobs/[jobId]/beds/[bedId]/field-readers";
 import { TextField } from "@/app/jobs/[jobId]/beds/[bedId]/text-field";
 import { BotanicalText } from "@/app/parts/botanical-text";
+import { isoDateText } from "@/lib/pulls/iso-date";
 import type { LotChange } from "@/lib/server/lots";
 import type { LotLine } from "@/lib/server/nursery-lots";
-import { DayText, dateText } from "./lot-dates";
+import { DayText } from "./lot-dates";
 import { onHandRead, priceRead, priceText } from "./lot-readers";
 import { LotWords } from "./lot-words";
 import { useLotSave } from "./use-lot-save";
@@ -55,7 +56,7 @@ export function LotRow({ line, fresh, remove }: { line: LotLine; fresh: boolean;
         <TextField label={`Price of ${name}`} text={priceText(lot.priceCents)} placeholder="$" inputMode="decimal" read={priceRead} keep={keep("priceCents")} />
       </td>
       <td data-label="Ready" className="small">
-        {lot.readyFrom ? dateText(lot.readyFrom) : "now"}
+        {lot.readyFrom ? isoDateText(lot.readyFrom) : "now"}
       </td>
       <td data-label="Counted" className="small">
         <DayText at={lot.countedAt} />{" "}

@@ -1,4 +1,5 @@
 // What was done to a lot, as its history tells it.
+import { plantsText } from "./count-words";
 
 export const LOT_EVENT_KINDS = ["add", "count", "change", "move", "write off", "reserve", "release", "pull", "list", "delete", "restore"] as const;
 export type LotEventKind = (typeof LOT_EVENT_KINDS)[number];
@@ -30,7 +31,6 @@ export type LotEvent = {
 };
 
 const dollars = (cents: number | null | undefined): string => (cents === null || cents === undefined ? "not priced" : `$${(cents / 100).toFixed(2)}`);
-const plants = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
 const said = (text: string | null | undefined, empty: string): string => (text ? `“${text}”` : empty);
 
 /** The fields that differ between two states, before and after. */
@@ -82,7 +82,7 @@ export function lotEventText({ kind, before, after }: Pick<LotEvent, "kind" | "b
       : [`${name} ${text(before)} → ${text(after)}`];
   });
   const right = kind === "count" && held === holds ? `${holds.toLocaleString("en-US")} on hand, as was known` : "";
-  const back = moved !== null && moved < 0 ? `${plants(-moved)} back` : moved === null || moved === 0 ? "" : plants(moved);
+  const back = moved !== null && moved < 0 ? `${plantsText(-moved)} back` : moved === null || moved === 0 ? "" : plantsText(moved);
   const words = [right, ...changes].filter(Boolean).join("; ");
   return [[VERBS[kind], back].filter(Boolean).join(" "), words].filter(Boolean).join(": ");
 }

@@ -1,5 +1,5 @@
 // The purchase list: what is ordered of each supplier, in its multiples and against its minimum.
-import { centsText } from "../pulls/count-words";
+import { centsText } from "../nursery/count-words";
 import { isoDateText } from "../pulls/iso-date";
 import type { PullTaxon } from "../pulls/pull-list";
 import type { PurchaseLine, PurchaseOrder } from "../pulls/purchase-list";

@@ -1,4 +1,5 @@
 // Tags to hang on plants: job, bed, key, name, size, which of how many, and a code that a phone's camera reads.
+import { plantsText } from "../nursery/count-words";
 import { type PullSheet, type PullSheetLine, sheetLines } from "../pulls/pull-sheet";
 import { type Paper, type PaperPlant, paperPlant } from "./paper";
 import { type PaperJob, paperFileName, paperFoot, paperSubtitle } from "./paper-pull";
@@ -50,10 +51,7 @@ export function tagSet(sheet: PullSheet, jobName: string, each: TagEach, address
     const begin = numbered.get(rowKey(line)) ?? 0;
     numbered.set(rowKey(line), begin + plants);
     const base = { job: jobName, bed: line.bedName, letter: line.letter, plant: paperPlant(line.taxon), size: line.sizeText, place: line.placeText, code: addressOf(line.lineId) };
-    const counts =
-      each === "group"
-        ? [`${plants.toLocaleString("en-US")} ${plants === 1 ? "plant" : "plants"}`]
-        : Array.from({ length: plants }, (_, i) => `${begin + i + 1} of ${totals.get(rowKey(line))}`);
+    const counts = each === "group" ? [plantsText(plants)] : Array.from({ length: plants }, (_, i) => `${begin + i + 1} of ${totals.get(rowKey(line))}`);
     for (const [index, count] of counts.entries())
       if (tags.length < TAGS_MAX) tags.push({ key: `${line.lineId} ${index}`, count, ...base });
       else left++;

@@ -1,5 +1,5 @@
 // How far a job is: the stages that the trade knows, in order, and what may follow what. Every step is a row with its day and who said so; going back is a row too.
-import { plantsText } from "./count-words";
+import { plantsText } from "../nursery/count-words";
 import { isIsoDate, isoDateText } from "./iso-date";
 
 export const JOB_STAGES = ["design", "sold", "reserved", "pulled", "planted", "handed over"] as const;

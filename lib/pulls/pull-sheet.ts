@@ -1,8 +1,9 @@
 // The sheet a crew works from: every plant of a job by the place where it stands, with its ball, weight, how it is dug and who lifts it.
+
+import { stepsText } from "../nursery/count-words";
 import type { Lot } from "../nursery/lot";
 import { type LineSize, SIZE_UNKNOWN, sizeFromText } from "../nursery/size-read";
 import type { Kind } from "../plants/vocabulary";
-import { stepsText } from "./count-words";
 import { type DigPlan, type DigPlant, digHazards, digPlan } from "./dig-method";
 import type { PullTaxon } from "./pull-list";
 import { type LineProgress, lineMissing, lineOpen, NOTHING_DONE } from "./pull-progress";

@@ -1,7 +1,8 @@
 // Why a group of a job falls short, in words: none at all, promised to others, not ready in time, or only other sizes.
+
+import { stepsText } from "../nursery/count-words";
 import { type Lot, lotFree } from "../nursery/lot";
 import { sizeSteps } from "../nursery/size-step";
-import { stepsText } from "./count-words";
 import { isoDateText } from "./iso-date";
 import type { JobRules, StockGroup } from "./stock-group";
 import { placeText } from "./walking-order";

@@ -1,8 +1,9 @@
 // A group of a job as stock sees it: one row of one bed that is to be planted, what is promised to it, and what of that no longer fits.
+
+import { plantsText, stepsText } from "../nursery/count-words";
 import type { Lot } from "../nursery/lot";
 import type { LineSize } from "../nursery/size-read";
 import { sizeSteps } from "../nursery/size-step";
-import { plantsText, stepsText } from "./count-words";
 import { isoDateText } from "./iso-date";
 
 /** `received`: plants already pulled for it without a reservation. */

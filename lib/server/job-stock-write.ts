@@ -1,5 +1,6 @@
 // Reserving, releasing, selling and buying the plants of a job. What is written is what the screen showed: where the stock or the design changed meanwhile nothing
 // is written, and the words say what changed.
+import { plantsText } from "../nursery/count-words";
 import { isIsoDate } from "../pulls/iso-date";
 import { stageIndex, stageMoveFault, stageNow } from "../pulls/job-stage";
 import { type PlanPick, planPicks, planReleases, type StockPlan } from "../pulls/stock-plan";
@@ -22,7 +23,6 @@ export type StockAnswer =
 export type ShownPlan = { readonly keys: readonly string[] | null; readonly chosen: ReadonlyMap<string, string>; readonly picks: readonly PlanPick[] };
 
 const GONE: StockAnswer = { kind: "fault", message: "This job is no longer there." };
-const plants = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
 const pickText = ({ lotId, bedId, rowId, quantity }: PlanPick): string => `${bedId}:${rowId}~${lotId}:${quantity}`;
 const sameTexts = (a: readonly string[], b: readonly string[]): boolean => [...a].sort().join(" ") === [...b].sort().join(" ");
 
@@ -86,12 +86,12 @@ export async function jobStockReserve(jobId: string, shown: ShownPlan, who: stri
   const picks = planPicks(plan, shown.keys);
   if (!sameTexts(picks.map(pickText), shown.picks.map(pickText))) return changedAnswer(jobId, shown.picks);
   const back = await planGivenBack(plan, shown.keys, who, `${stock.context.job.name}: the design was changed`);
-  const backWords = back ? `${plants(back)} that no longer fit given back. ` : "";
+  const backWords = back ? `${plantsText(back)} that no longer fit given back. ` : "";
   if (!picks.length) return back ? { kind: "done", message: backWords.trim() } : { kind: "fault", message: "There is nothing to reserve: no lot is proposed." };
   const answer = await reservationsMake(jobId, picks, who);
   switch (answer.kind) {
     case "reserved":
-      return { kind: "done", message: `${backWords}${plants(answer.count)} reserved.` };
+      return { kind: "done", message: `${backWords}${plantsText(answer.count)} reserved.` };
     case "short": {
       const changed = await changedAnswer(jobId, picks);
       return { ...changed, message: `${backWords}${changed.message}` };
@@ -114,7 +114,7 @@ export async function jobStockRelease(jobId: string, id: string | null, who: str
     for (const one of found) sum += await releasedIn(tx, one.id, null, who, `${one.job.name}: released`);
     return sum;
   });
-  return { kind: "done", message: `${plants(count)} released and free again.` };
+  return { kind: "done", message: `${plantsText(count)} released and free again.` };
 }
 
 /** Sells the job: stage sold, what is proposed reserved, and stage reserved when nothing is short. @param on ISO date of the sale */
@@ -134,7 +134,7 @@ export async function jobSell(jobId: string, shown: ShownPlan, on: string, who: 
     await stageRowAdd(tx, jobId, "sold", on, who);
     if (missing === 0 && (after?.plants.promised ?? 0) > 0) await stageRowAdd(tx, jobId, "reserved", today().iso, who);
   });
-  return { kind: "done", message: `Sold. ${reserved.message}${missing > 0 ? ` ${plants(missing)} still to be found; they are named below.` : ""}` };
+  return { kind: "done", message: `Sold. ${reserved.message}${missing > 0 ? ` ${plantsText(missing)} still to be found; they are named below.` : ""}` };
 }
 
 /** Marks a supplier's lot that is on no list: so many plants were asked for, for a job. */
@@ -156,7 +156,7 @@ export async function jobShortBuy(jobId: string, key: string, supplierId: string
     await lotEventsWrite(tx, [{ lotId, kind: "add", who, why: `asked for, ${stock.context.job.name}`, before: {}, after: { quantity: short } }]);
   });
   const answer = await reservationsMake(jobId, [{ lotId, bedId: group.bedId, rowId: group.rowId, quantity: short, steps: 0 }], who);
-  if (answer.kind === "reserved") return { kind: "done", message: `${plants(short)} of ${group.taxonName} put on the order to ${supplier.name}. Ask for price and delivery.` };
+  if (answer.kind === "reserved") return { kind: "done", message: `${plantsText(short)} of ${group.taxonName} put on the order to ${supplier.name}. Ask for price and delivery.` };
   await database().lot.updateMany({ where: { id: lotId, reserved: 0 }, data: { deletedAt: new Date(), quantity: 0 } });
   return { kind: "changed", message: answer.message };
 }
@@ -174,5 +174,5 @@ export async function jobPurchaseMove(jobId: string, fromLotId: string, toLotId:
   await stockTransaction(async (tx) => {
     for (const { id, open } of found) await releasedIn(tx, id, open, who, "bought elsewhere");
   });
-  return { kind: "done", message: `${plants(answer.count)} moved.` };
+  return { kind: "done", message: `${plantsText(answer.count)} moved.` };
 }

@@ -1,5 +1,7 @@
 // Lots that leave their place: moved whole or in part, or written off.
+
 import { z } from "zod";
+import { plantsText } from "../nursery/count-words";
 import { newId } from "./identity";
 import { type ByWhom, lotEventsWrite, lotState } from "./lot-events";
 import { lotPromises, promisedMessage, promisesRelease, promisesText } from "./lot-promises";
@@ -22,8 +24,6 @@ const moveInput = z.strictObject({
 /** What is moved, where to, and what is different there. A plant dug and heeled in has another size ("3 in B&B") and price. */
 export type LotMove = z.input<typeof moveInput>;
 
-const counted = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
-
 /**
  * Moves a lot, or so many plants of it, over version `baseVersion`. A part becomes a lot of its own. Of a part, the promises of the jobs named go
  * along; the others stay, and must find their plants where they were. @param untrusted a LotMove @returns the lot that stands at the new place
@@ -40,7 +40,7 @@ export async function lotMove(id: string, baseVersion: number, untrusted: unknow
       return {
         kind: "fault",
         field: "quantity",
-        message: `Only ${counted(record.quantity)} on hand; ${quantity.toLocaleString("en-US")} cannot be moved. Count the lot first if more stand there.`,
+        message: `Only ${plantsText(record.quantity)} on hand; ${quantity.toLocaleString("en-US")} cannot be moved. Count the lot first if more stand there.`,
       };
     const changes = { ...different, ...(different.priceCents === undefined ? {} : { prices: [] }) };
     const reason = { who: by.who, why };
@@ -60,14 +60,14 @@ export async function lotMove(id: string, baseVersion: number, untrusted: unknow
       return {
         kind: "fault",
         field: "quantity",
-        message: `${counted(reserved)} promised would go along (${promisesText(along)}), more than the ${quantity.toLocaleString("en-US")} moved. Move at least ${reserved.toLocaleString("en-US")}.`,
+        message: `${plantsText(reserved)} promised would go along (${promisesText(along)}), more than the ${quantity.toLocaleString("en-US")} moved. Move at least ${reserved.toLocaleString("en-US")}.`,
       };
     const staying = promises.filter((promise) => !jobs.includes(promise.jobId));
     if (record.quantity - quantity < record.reserved - reserved)
       return {
         kind: "fault",
         field: "quantity",
-        message: `Only ${counted(record.quantity - (record.reserved - reserved))} can be moved: ${promisesText(staying)} promised where they stand. Move fewer, say for which job they are dug, or move the whole lot.`,
+        message: `Only ${plantsText(record.quantity - (record.reserved - reserved))} can be moved: ${promisesText(staying)} promised where they stand. Move fewer, say for which job they are dug, or move the whole lot.`,
       };
     const { taxonId, taxonName, size, readyFrom, priceCents, prices, costCents, grade, code, remarks, countedAt } = record;
     const same = { taxonId, taxonName, size, readyFrom, priceCents, prices: prices ?? [], costCents, grade, code, remarks, countedAt };
@@ -80,7 +80,7 @@ export async function lotMove(id: string, baseVersion: number, untrusted: unknow
     });
     const [from, to] = [storedLot(record), storedLot(part)];
     await lotEventsWrite(tx, [
-      { lotId: id, kind: "move", who: by.who, why: [`${counted(quantity)} to ${to.place}`, why].filter(Boolean).join("; "), before: lotState(record), after: lotState(left) },
+      { lotId: id, kind: "move", who: by.who, why: [`${plantsText(quantity)} to ${to.place}`, why].filter(Boolean).join("; "), before: lotState(record), after: lotState(left) },
       {
         lotId: part.id,
         kind: "move",
@@ -109,7 +109,7 @@ export async function lotWriteOff(id: string, baseVersion: number, untrusted: un
     if ("answer" in found) return found.answer;
     const { record } = found;
     const left = record.quantity - quantity;
-    if (left < 0) return { kind: "fault", field: "quantity", message: `Only ${counted(record.quantity)} on hand; ${quantity.toLocaleString("en-US")} cannot be written off.` };
+    if (left < 0) return { kind: "fault", field: "quantity", message: `Only ${plantsText(record.quantity)} on hand; ${quantity.toLocaleString("en-US")} cannot be written off.` };
     let released: string[] = [];
     if (left < record.reserved) {
       if (!anyway) return { kind: "promised", message: promisedMessage(left, record.reserved, await lotPromises(tx, id)) };

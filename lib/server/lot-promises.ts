@@ -1,11 +1,10 @@
 // What of a lot is promised to which jobs, and how promises are let go when there are too few plants.
+import { plantsText } from "../nursery/count-words";
 import { database, type Transaction } from "./database";
 import { reservationFree } from "./reservations";
 
 /** So many plants of a lot still promised to a job. */
 export type LotPromise = { readonly jobId: string; readonly jobName: string; readonly open: number };
-
-const plants = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
 
 /** Promises of a lot by job, the oldest first. */
 export async function lotPromises(tx: Transaction, lotId: string): Promise<LotPromise[]> {
@@ -26,7 +25,7 @@ export function promisesText(promises: readonly LotPromise[]): string {
 
 /** Why only so many plants cannot be left in a lot, in words that name the jobs. @param left plants that would be on hand */
 export function promisedMessage(left: number, reserved: number, promises: readonly LotPromise[]): string {
-  return `${plants(reserved)} of this lot promised: ${promisesText(promises)}. With ${left ? `only ${left.toLocaleString("en-US")}` : "none"} on hand, ${plants(reserved - left)} would be missing.`;
+  return `${plantsText(reserved)} of this lot promised: ${promisesText(promises)}. With ${left ? `only ${left.toLocaleString("en-US")}` : "none"} on hand, ${plantsText(reserved - left)} would be missing.`;
 }
 
 /** Lets the newest promises go until no more than `left` plants are promised. @returns the jobs that lost plants, as "Clinic entrance garden (3 plants)" */
@@ -44,7 +43,7 @@ export async function promisesRelease(tx: Transaction, lotId: string, left: numb
     over -= count;
     lost.set(record.job.name, (lost.get(record.job.name) ?? 0) + count);
   }
-  return [...lost].map(([name, count]) => `${name} (${plants(count)})`);
+  return [...lost].map(([name, count]) => `${name} (${plantsText(count)})`);
 }
 
 /** As `lotPromises`, outside a transaction. */

@@ -4,6 +4,7 @@ import { PULL_EVENT_KINDS, type PullEvent } from "../pulls/pull-progress";
 import { database, type Transaction } from "./database";
 import type { PullEvent as EventRecord } from "./generated/client";
 import { stockAfterEvent } from "./pull-stock";
+import { stockTransaction } from "./stock-transaction";
 
 /** An event with what the database adds to it. A photograph's data is the address where it can be had. */
 export type StoredPullEvent = PullEvent & { readonly jobId: string; readonly receivedAt: string; readonly settled: boolean };
@@ -77,7 +78,7 @@ export async function pullEventsReceive(jobId: string, untrusted: unknown): Prom
     return { kind: "fault", message: `${issue?.path.join(" ") || "The list"}: ${issue?.message ?? "cannot be read."}` };
   }
   if (!(await database().job.findFirst({ where: { id: jobId, deletedAt: null }, select: { id: true } }))) return { kind: "fault", message: "This job is no longer there." };
-  return database().$transaction(async (tx): Promise<ReceiveAnswer> => {
+  return stockTransaction(async (tx): Promise<ReceiveAnswer> => {
     const outcomes: string[] = [];
     for (const event of parsed.data) outcomes.push(await eventAdded(tx, jobId, event));
     return { kind: "received", added: outcomes.filter((o) => o !== "known").length, conflicts: outcomes.filter((o) => o === "conflict").length };

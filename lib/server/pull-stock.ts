@@ -1,7 +1,7 @@
 // What an event of the field does to the stock: plants pulled, missing or damaged leave their lot, plants swapped for others stay in it and are free again.
 import type { PullEventKind } from "../pulls/pull-progress";
 import type { Transaction } from "./database";
-import { newId } from "./identity";
+import { reservationMove } from "./reservations";
 
 type StockEvent = { readonly lineId: string; readonly kind: PullEventKind; readonly quantity: number; readonly note: string; readonly who: string };
 
@@ -32,23 +32,7 @@ export async function stockAfterEvent(tx: Transaction, jobId: string, event: Sto
     lot.quantity >= leaves &&
     lot.reserved - quantity <= lot.quantity - leaves;
   if (!fits) return false;
-  await tx.reservation.update({ where: { id: lineId }, data: { open: { decrement: quantity }, ...(move.pulled ? { pulled: { increment: quantity } } : {}) } });
-  // Plants put back bring a lot back that was deleted meanwhile.
-  const back = quantity < 0 ? { deletedAt: null } : {};
-  const changed = await tx.lot.update({
-    where: { id: lot.id },
-    data: { quantity: { decrement: leaves }, reserved: { decrement: quantity }, version: { increment: 1 }, ...back },
-  });
-  await tx.lotEvent.create({
-    data: {
-      id: newId(),
-      lotId: lot.id,
-      who: event.who,
-      kind: move.kind,
-      why: [quantity < 0 ? "taken back" : "", move.why, event.note].filter(Boolean).join(": "),
-      before: { quantity: lot.quantity, reserved: lot.reserved },
-      after: { quantity: changed.quantity, reserved: changed.reserved },
-    },
-  });
+  const why = [quantity < 0 ? "taken back" : "", move.why, event.note].filter(Boolean).join(": ");
+  await reservationMove(tx, reservation, { ...move, quantity, who: event.who, why });
   return true;
 }

@@ -1,9 +1,11 @@
 // Plants promised to jobs. A lot's `reserved` is at any moment the sum of its reservations' `open`, and never more than is on hand: every step is a
 // conditional statement inside a transaction that holds the write lock, and the table's CHECK stands behind it.
+
 import { z } from "zod";
+import { plantsText } from "../nursery/count-words";
 import type { Lot } from "../nursery/lot";
 import { database, type Transaction } from "./database";
-import type { Reservation } from "./generated/client";
+import type { Lot as LotRecord, Reservation } from "./generated/client";
 import { newId } from "./identity";
 import { lotEventsWrite } from "./lot-events";
 import { lotDomain, withOwner } from "./stock-lots";
@@ -42,7 +44,6 @@ const pickInput = z.array(
   }),
 );
 const GONE = "This reservation is no longer there. Reload the page to see what is promised.";
-const plants = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
 
 type Wanted = { readonly lotId: string; readonly quantity: number };
 
@@ -63,7 +64,7 @@ async function lotPromise(tx: Transaction, { lotId, quantity }: Wanted, why: str
       taxonName: lot.taxonName,
       wanted: quantity,
       free,
-      message: `${lot.taxonName}${size}: ${plants(quantity)} wanted, ${free ? `only ${free.toLocaleString("en-US")}` : "none"} free (${lot.quantity.toLocaleString("en-US")} on hand, ${lot.reserved.toLocaleString("en-US")} promised). Nothing was reserved; look at the stock anew.`,
+      message: `${lot.taxonName}${size}: ${plantsText(quantity)} wanted, ${free ? `only ${free.toLocaleString("en-US")}` : "none"} free (${lot.quantity.toLocaleString("en-US")} on hand, ${lot.reserved.toLocaleString("en-US")} promised). Nothing was reserved; look at the stock anew.`,
     };
   }
   await lotEventsWrite(tx, [{ lotId, kind: "reserve", who, why, before: { reserved: lot.reserved }, after: { reserved: lot.reserved + quantity } }]);
@@ -129,7 +130,7 @@ export async function reservationRelease(id: string, quantity: number | null, wh
     const found = await tx.reservation.findUnique({ where: { id } });
     if (!found) return { kind: "fault", message: GONE };
     if (quantity !== null && quantity > found.open)
-      return { kind: "fault", message: `Only ${plants(found.open)} still promised here; ${quantity.toLocaleString("en-US")} cannot be released.` };
+      return { kind: "fault", message: `Only ${plantsText(found.open)} still promised here; ${quantity.toLocaleString("en-US")} cannot be released.` };
     return { kind: "done", count: await reservationFree(tx, found, quantity ?? found.open, who, why) };
   });
 }
@@ -144,36 +145,42 @@ export async function reservationsReleaseJob(jobId: string, who: string, why: st
   });
 }
 
+/** Plants that leave a promise; below zero: that come back to it. `leaves`: they leave the lot too. `pulled`: they count as pulled. */
+export type ReservationMove = {
+  readonly quantity: number;
+  readonly leaves: boolean;
+  readonly pulled: boolean;
+  readonly kind: "pull" | "write off" | "release";
+  readonly who: string;
+  readonly why: string;
+};
+
+/** Moves plants of a reservation that holds enough for it, and writes it down, inside a transaction. Plants put back bring a lot back that was deleted meanwhile. */
+export async function reservationMove(tx: Transaction, { id, lot }: Pick<Reservation, "id"> & { readonly lot: LotRecord }, move: ReservationMove): Promise<void> {
+  const { quantity, kind, who, why } = move;
+  await tx.reservation.update({ where: { id }, data: { open: { decrement: quantity }, ...(move.pulled ? { pulled: { increment: quantity } } : {}) } });
+  const changed = await tx.lot.update({
+    where: { id: lot.id },
+    data: { quantity: { decrement: move.leaves ? quantity : 0 }, reserved: { decrement: quantity }, version: { increment: 1 }, ...(quantity < 0 ? { deletedAt: null } : {}) },
+  });
+  const state = ({ quantity: onHand, reserved }: LotRecord) => ({ quantity: onHand, reserved });
+  await lotEventsWrite(tx, [{ lotId: lot.id, kind, who, why, before: state(lot), after: state(changed) }]);
+}
+
 async function pulled(tx: Transaction, id: string, quantity: number, who: string): Promise<ReservationAnswer> {
   const found = await tx.reservation.findUnique({ where: { id }, include: { lot: true, job: { select: { name: true } } } });
   if (!found) return { kind: "fault", message: GONE };
   if (quantity > found.open)
     return {
       kind: "fault",
-      message: `Only ${plants(found.open)} of ${found.lot.taxonName} still promised to ${found.job.name}; ${quantity.toLocaleString("en-US")} cannot be pulled.`,
+      message: `Only ${plantsText(found.open)} of ${found.lot.taxonName} still promised to ${found.job.name}; ${quantity.toLocaleString("en-US")} cannot be pulled.`,
     };
   if (-quantity > found.pulled)
     return {
       kind: "fault",
-      message: `${found.lot.taxonName}: only ${plants(found.pulled)} pulled for ${found.job.name}; ${(-quantity).toLocaleString("en-US")} cannot be put back.`,
+      message: `${found.lot.taxonName}: only ${plantsText(found.pulled)} pulled for ${found.job.name}; ${(-quantity).toLocaleString("en-US")} cannot be put back.`,
     };
-  await tx.reservation.update({ where: { id }, data: { open: { decrement: quantity }, pulled: { increment: quantity } } });
-  // Plants put back bring a lot back that was deleted meanwhile.
-  const back = quantity < 0 ? { deletedAt: null } : {};
-  const lot = await tx.lot.update({
-    where: { id: found.lotId },
-    data: { quantity: { decrement: quantity }, reserved: { decrement: quantity }, version: { increment: 1 }, ...back },
-  });
-  await lotEventsWrite(tx, [
-    {
-      lotId: lot.id,
-      kind: "pull",
-      who,
-      why: found.job.name,
-      before: { quantity: found.lot.quantity, reserved: found.lot.reserved },
-      after: { quantity: lot.quantity, reserved: lot.reserved },
-    },
-  ]);
+  await reservationMove(tx, found, { quantity, leaves: true, pulled: true, kind: "pull", who, why: found.job.name });
   return { kind: "done", count: quantity };
 }
 

@@ -1,5 +1,7 @@
 // The nurseries plants are bought from: added, changed, deleted (restorable), with their lots and the lines of their lists that matched no plant.
+
 import { z } from "zod";
+import { plantsText } from "../nursery/count-words";
 import type { PriceBreak } from "../nursery/lot";
 import { database } from "./database";
 import type { Supplier as SupplierRecord } from "./generated/client";
@@ -48,7 +50,6 @@ function stored({ id, name, contact, minimumCents, multiple, leadDays, notes, ve
   return { id, name, contact, minimumCents, multiple, leadDays, notes, version };
 }
 
-const plants = (count: number): string => `${count.toLocaleString("en-US")} ${count === 1 ? "plant" : "plants"}`;
 const GONE = "This supplier was deleted in another window. Undo the deletion there, then change it again.";
 
 /** All suppliers by name, with what they have on offer. */
@@ -117,7 +118,7 @@ export async function supplierDelete(id: string): Promise<string | null> {
     if (open.length) {
       const byJob = new Map<string, number>();
       for (const { job, open: count } of open) byJob.set(job.name, (byJob.get(job.name) ?? 0) + count);
-      const told = [...byJob].map(([name, count]) => `${plants(count)} to ${name}`).join(", ");
+      const told = [...byJob].map(([name, count]) => `${plantsText(count)} to ${name}`).join(", ");
       return `${record.name} cannot be deleted: ${told} promised from its lots. Release them in the job first.`;
     }
     await tx.supplier.update({ where: { id }, data: { deletedAt: new Date() } });

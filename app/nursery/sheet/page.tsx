@@ -3,10 +3,11 @@ import Link from "next/link";
 import { BotanicalText } from "@/app/parts/botanical-text";
 import { PrintButton } from "@/app/parts/print-button";
 import { TitleBlock } from "@/app/parts/title-block";
+import { isoDateText } from "@/lib/pulls/iso-date";
 import { lotLine, lotsFound } from "@/lib/server/nursery-lots";
 import { taxaHeld } from "@/lib/server/taxa";
 import { today } from "@/lib/server/today";
-import { DayText, dateText } from "../lot-dates";
+import { DayText } from "../lot-dates";
 import { nurseryAddress, nurseryQueryRead } from "../lot-query";
 import { priceText } from "../lot-readers";
 import "../nursery.css";
@@ -29,7 +30,7 @@ export default async function StockSheetPage({ searchParams }: Props) {
     query.q.trim() ? `“${query.q.trim()}”` : "",
     query.block === null ? "" : query.block || "no block",
     query.free ? "free plants only" : "",
-    query.since ? `not counted since ${dateText(query.since)}` : "",
+    query.since ? `not counted since ${isoDateText(query.since)}` : "",
   ].filter(Boolean);
   return (
     <main id="main" className="sheet nursery stock-paper">
@@ -84,7 +85,7 @@ export default async function StockSheetPage({ searchParams }: Props) {
                     {priceText(lot.priceCents)}
                   </td>
                   <td data-label="Ready" className="small">
-                    {lot.readyFrom && lot.readyFrom > now.iso ? dateText(lot.readyFrom) : "now"}
+                    {lot.readyFrom && lot.readyFrom > now.iso ? isoDateText(lot.readyFrom) : "now"}
                   </td>
                   <td data-label="Counted" className="small">
                     <DayText at={lot.countedAt} />

@@ -1,7 +1,7 @@
 // A paper as PDF: a sheet lying down, header row on every page, title block at the foot, page n of m.
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { centsText } from "../../nursery/count-words";
 import { columnSays, type Paper, type PaperCell, type PaperColumn, type PaperRow } from "../../papers/paper";
-import { centsText } from "../../pulls/count-words";
 import type { PaperSize } from "./paper-size";
 import { pdfFontsReady, SANS, SERIF } from "./pdf-fonts";
 import { PdfPlant } from "./pdf-name";

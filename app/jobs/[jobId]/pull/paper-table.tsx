@@ -1,8 +1,8 @@
 // A paper on the screen: the same columns as its PDF; on a phone each row becomes a small card.
 import { Fragment } from "react";
 import { BotanicalSegments } from "@/app/jobs/[jobId]/pull/botanical-segments";
+import { centsText } from "@/lib/nursery/count-words";
 import { columnSays, type Paper, type PaperCell, type PaperColumn, type PaperRow } from "@/lib/papers/paper";
-import { centsText } from "@/lib/pulls/count-words";
 import "./pull.css";
 
 const isRight = ({ kind }: PaperColumn): boolean => kind === "number" || kind === "money";

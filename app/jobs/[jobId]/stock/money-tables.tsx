@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { centsText, plantsText } from "@/lib/pulls/count-words";
+import { centsText, plantsText } from "@/lib/nursery/count-words";
 import type { PlanMoney } from "@/lib/pulls/stock-money";
 
 const count = (n: number) => n.toLocaleString("en-US");

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { BotanicalText } from "@/app/parts/botanical-text";
-import { centsText, plantsText, stepsText } from "@/lib/pulls/count-words";
+import { centsText, plantsText, stepsText } from "@/lib/nursery/count-words";
 import type { PurchaseSupplier } from "@/lib/pulls/purchase-list";
 import { OWN_FIRST } from "@/lib/pulls/stock-plan";
 import { stockReleaseAction, stockReserveAction } from "./actions";

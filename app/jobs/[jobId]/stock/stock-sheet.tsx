@@ -1,7 +1,7 @@
 "use client";
 
 import { useId, useState } from "react";
-import { centsText, plantsText } from "@/lib/pulls/count-words";
+import { centsText, plantsText } from "@/lib/nursery/count-words";
 import type { PurchaseSupplier } from "@/lib/pulls/purchase-list";
 import { jobSellAction, stockReleaseAction, stockReserveAction } from "./actions";
 import { StockAnswerLine } from "./stock-answer";

@@ -5,12 +5,12 @@ import { BotanicalText } from "@/app/parts/botanical-text";
 import { TitleBlock } from "@/app/parts/title-block";
 import { WhoField } from "@/app/parts/who-field";
 import { whoNow } from "@/app/who";
-import { centsText } from "@/lib/pulls/count-words";
+import { centsText } from "@/lib/nursery/count-words";
+import { isoDateText } from "@/lib/pulls/iso-date";
 import { supplierFind, supplierList, supplierLots } from "@/lib/server/suppliers";
 import { taxaHeld } from "@/lib/server/taxa";
 import { today } from "@/lib/server/today";
 import { unmatchedNames } from "@/lib/server/unmatched-lines";
-import { dateText } from "../../lot-dates";
 import { SupplierForm } from "../supplier-form";
 import { SupplierDelete } from "./supplier-delete";
 import { Unmatched } from "./unmatched";
@@ -104,7 +104,7 @@ export default async function SupplierPage({ params, searchParams }: Props) {
                         </span>
                       ))}
                     </td>
-                    <td data-label="Ready">{lot.readyFrom === null || lot.readyFrom <= now.iso ? "now" : dateText(lot.readyFrom)}</td>
+                    <td data-label="Ready">{lot.readyFrom === null || lot.readyFrom <= now.iso ? "now" : isoDateText(lot.readyFrom)}</td>
                     <td data-label="Remarks" className="small">
                       {[lot.code, lot.remarks].filter(Boolean).join("; ") || "—"}
                     </td>
@@ -136,7 +136,7 @@ export default async function SupplierPage({ params, searchParams }: Props) {
           ["Lots", number(sums?.lots ?? 0)],
           ["Plants offered", number(sums?.plants ?? 0)],
           ["Promised", number(sums?.promised ?? 0)],
-          ["Last list", sums?.list ? dateText(today(new Date(sums.list.at)).iso) : "none yet"],
+          ["Last list", sums?.list ? isoDateText(today(new Date(sums.list.at)).iso) : "none yet"],
           ["Date", now.text],
         ]}
       />

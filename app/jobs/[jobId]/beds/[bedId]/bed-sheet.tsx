@@ -2,7 +2,7 @@
 
 import dynamic from "next/dynamic";
 import Link from "next/link";
-import { type CSSProperties, useCallback, useEffect, useMemo, useReducer, useRef, useState } from "react";
+import { type CSSProperties, useCallback, useEffect, useMemo, useReducer, useState } from "react";
 import type { PlantHit } from "@/app/api/plants/route";
 import { TitleBlock } from "@/app/parts/title-block";
 import type { Remedy } from "@/lib/findings/finding";
@@ -21,7 +21,7 @@ import { PlantRow } from "./plant-row";
 import { SaveLine } from "./save-line";
 import { SitePanel } from "./site-panel";
 import { TextField } from "./text-field";
-import { keptDraft, useBedSave } from "./use-bed-save";
+import { useBedSave, useKeptDraft } from "./use-bed-save";
 import { YearFigures } from "./year-figures";
 import { YearFoot } from "./year-foot";
 import { YearHead } from "./year-head";
@@ -85,17 +85,7 @@ export function BedSheet({ stored, placed: placedAtStart, job, place, bedNumber,
   const path = `/jobs/${job.id}/beds/${stored.id}`;
   const { markStale } = save;
 
-  // An edit this browser kept because it never reached the server comes back once, as a change that can be undone.
-  // Only once: a save refreshes the page's data, and what is kept then is the edit being made.
-  const restored = useRef(false);
-  useEffect(() => {
-    if (restored.current) return;
-    restored.current = true;
-    const kept = keptDraft(stored.id, stored.bed);
-    if (!kept) return;
-    send({ type: "replace", bed: kept.bed });
-    if (kept.base !== stored.version) markStale(stored);
-  }, [stored, markStale]);
+  useKeptDraft(stored, send, markStale);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

@@ -4,6 +4,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Bed } from "@/lib/ground/bed";
 import type { StoredBed } from "@/lib/server/beds";
 import { bedSaveAction } from "./actions";
+import type { BedCommand } from "./bed-draft";
 import { valueSame } from "./value-same";
 
 export type SaveState =
@@ -20,7 +21,7 @@ type Kept = { readonly base: number; readonly bed: Bed };
 const storageKey = (id: string) => `twelvemonth:bed:${id}`;
 
 /** An edit that never reached the server (the browser was closed, the server was down), kept by this browser; nothing when the server has the very same bed. */
-export function keptDraft(id: string, stored: Bed): Kept | null {
+function keptDraft(id: string, stored: Bed): Kept | null {
   try {
     const text = localStorage.getItem(storageKey(id));
     const kept = text ? (JSON.parse(text) as Kept) : null;
@@ -138,4 +139,20 @@ export function useBedSave(id: string, version: number, savedAt: string, bed: Be
   }, []);
 
   return { state, settle, markStale };
+}
+
+/**
+ * Brings an edit back that this browser kept because it never reached the server, as a change that can be undone.
+ * Only once: a save refreshes the page's data, and what is kept then is the edit being made.
+ */
+export function useKeptDraft(stored: StoredBed, send: (command: BedCommand) => void, markStale: (theirs: StoredBed) => void): void {
+  const restored = useRef(false);
+  useEffect(() => {
+    if (restored.current) return;
+    restored.current = true;
+    const kept = keptDraft(stored.id, stored.bed);
+    if (!kept) return;
+    send({ type: "replace", bed: kept.bed });
+    if (kept.base !== stored.version) markStale(stored);
+  }, [stored, send, markStale]);
 }

@@ -5,7 +5,7 @@ import { PaperDownloads } from "@/app/jobs/[jobId]/pull/paper-downloads";
 import { TitleBlock } from "@/app/parts/title-block";
 import { WhoField } from "@/app/parts/who-field";
 import { whoNow } from "@/app/who";
-import { centsText } from "@/lib/pulls/count-words";
+import { centsText } from "@/lib/nursery/count-words";
 import { isoDateText } from "@/lib/pulls/iso-date";
 import { jobPurchaseList, purchaseSuppliers } from "@/lib/server/job-stock";
 import { today } from "@/lib/server/today";

@@ -1,7 +1,7 @@
 "use client";
 
 import { BotanicalText } from "@/app/parts/botanical-text";
-import { centsText, plantsText } from "@/lib/pulls/count-words";
+import { centsText, plantsText } from "@/lib/nursery/count-words";
 import { isoDateText } from "@/lib/pulls/iso-date";
 import type { PullTaxon } from "@/lib/pulls/pull-list";
 import type { PurchaseLine, PurchaseOrder } from "@/lib/pulls/purchase-list";

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { BotanicalText } from "@/app/parts/botanical-text";
-import { plantsText } from "@/lib/pulls/count-words";
+import { plantsText } from "@/lib/nursery/count-words";
 import type { PullTaxon } from "@/lib/pulls/pull-list";
 import type { PurchaseOrder, PurchaseSupplier } from "@/lib/pulls/purchase-list";
 import { ShortBuy } from "../short-buy";

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { isoDateText } from "@/lib/pulls/iso-date";
 import { supplierFind, supplierList } from "@/lib/server/suppliers";
 import { today } from "@/lib/server/today";
-import { dateText } from "../../../lot-dates";
 import { ListImportScreen } from "./list-import-screen";
 import "../../../nursery.css";
 import "../../suppliers.css";
@@ -24,7 +24,7 @@ export default async function ImportPage({ params }: { params: Promise<{ id: str
           Back to {supplier.name}
         </Link>
       </div>
-      <ListImportScreen supplierId={id} last={last ? `${last.fileName}, ${dateText(today(new Date(last.at)).iso)}` : null} />
+      <ListImportScreen supplierId={id} last={last ? `${last.fileName}, ${isoDateText(today(new Date(last.at)).iso)}` : null} />
     </main>
   );
 }

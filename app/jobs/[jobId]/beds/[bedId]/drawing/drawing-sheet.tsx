@@ -19,7 +19,7 @@ import { dayText } from "@/lib/season/sentence";
 import type { StoredBed } from "@/lib/server/beds";
 import { type BedCommand, draftNext, draftOf } from "../bed-draft";
 import { SaveLine } from "../save-line";
-import { keptDraft, useBedSave } from "../use-bed-save";
+import { useBedSave, useKeptDraft } from "../use-bed-save";
 import { ChosenPanel } from "./chosen-panel";
 import { DrawingArea } from "./drawing-area";
 import { DrawingFacts } from "./drawing-facts";
@@ -86,15 +86,7 @@ export function DrawingSheet({ stored, placed: placedAtStart, job, place, bedNum
   const path = `/jobs/${job.id}/beds/${stored.id}`;
   const printing = usePrinting();
 
-  const restored = useRef(false);
-  useEffect(() => {
-    if (restored.current) return;
-    restored.current = true;
-    const kept = keptDraft(stored.id, stored.bed);
-    if (!kept) return;
-    send({ type: "replace", bed: kept.bed });
-    if (kept.base !== stored.version) markStale(stored);
-  }, [stored, markStale]);
+  useKeptDraft(stored, send, markStale);
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

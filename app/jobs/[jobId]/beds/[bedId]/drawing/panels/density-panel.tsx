@@ -1,9 +1,9 @@
 "use client";
 
 import { useEffect, useMemo, useState } from "react";
+import { centsText } from "@/lib/nursery/count-words";
 import { lotPriceCents } from "@/lib/nursery/lot";
 import { type DensityStep, densityStep, groundDensities } from "@/lib/papers/ground-view";
-import { centsText } from "@/lib/pulls/count-words";
 import type { PanelProps } from "../drawing-props";
 import type { RowPrices } from "./prices/route";
 
